@@ -104,9 +104,18 @@ export interface It {
   (name: string, options: Options, fn: Body): void;
 }
 
+/** Tells options and body apart; the options may be left out. */
+function parts<Fn extends () => void>(a: Options | Fn, b: Fn | undefined): [Options, Fn];
+function parts(a: Options | Body, b: Body | undefined): [Options, Body];
+function parts(a: Options | Body, b: Body | undefined): [Options, Body] {
+  if (typeof a === "function") return [{}, a];
+  if (b === undefined) throw new TypeError("a test or a group of tests needs a body");
+  return [a, b];
+}
+
 const makeDescribe =
   (extra: Options): Describe => (name: string, a: Options | (() => void), b?: () => void): void => {
-    const [options, fn] = typeof a === "function" ? [{}, a] : [a, b!];
+    const [options, fn] = parts(a, b);
     const outer = current;
     current = suite(name, outer, { ...options, ...extra });
     suites.push(current);
@@ -120,7 +129,7 @@ const makeDescribe =
 
 const makeIt = (extra: Options): It => (name: string, a: Options | Body, b?: Body): void => {
   if (running) throw new Error(`it("${name}") must not be called while tests run`);
-  const [options, fn] = typeof a === "function" ? [{}, a] : [a, b!];
+  const [options, fn] = parts(a, b);
   const own = current;
   const chain = path(own);
   const all = { ...own.options, ...options, ...extra };
