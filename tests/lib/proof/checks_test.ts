@@ -1,0 +1,5 @@
+/** The proof room against the outside. */
+import { runChecks } from "../../helpers/checks.ts";
+import { checks } from "./checks.ts";
+
+runChecks(checks);
