@@ -1,0 +1,137 @@
+/** A result held against what it must meet. */
+import type { Kind } from "@/lib/units/mod.ts";
+
+/** One of the four steps of the work. */
+export type Step = "size" | "drill" | "prove" | "hand-over";
+
+/** How a check came out. */
+export type Verdict = "meets" | "marginal" | "fails" | "open";
+
+/** Which side of its bounds a value has to be on; `within` bounds are pairs. */
+export type Sense = "at-most" | "at-least" | "within";
+
+/** A bound: one number, or the two ends of a band. */
+export type Bound = number | readonly [low: number, high: number];
+
+/** What a check asks for: the same for every plan. */
+export interface Criterion {
+  /** Unique; in lower case with hyphens. */
+  readonly id: string;
+  /** What is judged, as a noun phrase. */
+  readonly title: string;
+  readonly step: Step;
+  /** The kind of quantity, for showing value and bounds. */
+  readonly kind: Kind;
+  readonly sense: Sense;
+  /** What must not be passed. */
+  readonly limit?: Bound;
+  /** What good practice keeps away from. */
+  readonly aim?: Bound;
+  /** Why there is no limit, or no aim apart from the limit. */
+  readonly without?: string;
+  /** Where limit and aim are from. */
+  readonly source: string;
+}
+
+/** A criterion applied to a plan. */
+export interface Check extends Criterion {
+  /** The criterion's id, with the part's number behind it where there are several: `duty-peak-2`. */
+  readonly id: string;
+  /** The result judged, in the SI unit of its kind; undefined when it can't be found. */
+  readonly value: number | undefined;
+  /** How far on the right side of the limit (or the aim), as a share of it; negative when past it. */
+  readonly margin: number | undefined;
+  readonly verdict: Verdict;
+  /** Why, in words, with the numbers that decided. */
+  readonly because: string;
+  /** The result in the working that it judges: `injectors.0.dutyPeak`. */
+  readonly result?: string;
+}
+
+/** What a plan brings to a criterion. */
+export interface Judged {
+  readonly value: number | undefined;
+  readonly because: string;
+  /** The part's number where several are judged alike, from 1. */
+  readonly part?: number;
+  readonly result?: string;
+  /** The best verdict that the input allows, when the value rests on a scaling or a bound. */
+  readonly atBest?: Verdict;
+  /** A limit and an aim of the plan's own, where the criterion leaves them to it. */
+  readonly limit?: Bound;
+  readonly aim?: Bound;
+}
+
+/** From best to worst, for `atBest`. */
+const ORDER: readonly Verdict[] = ["meets", "marginal", "fails"];
+
+/**
+ * Applies a criterion.
+ *
+ * @param criterion What is asked.
+ * @param judged What the plan brings.
+ * @returns The check: `open` without a value, `fails` past the limit,
+ * `marginal` past the aim, else `meets`.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * const duty: Criterion = {
+ *   id: "duty-peak", title: "Injector duty", step: "size", kind: "ratio",
+ *   sense: "at-most", limit: 0.9, aim: 0.8, source: "ours",
+ * };
+ *
+ * assertEquals(judge(duty, { value: 0.85, because: "85 % of the time" }).verdict, "marginal");
+ * assertEquals(judge(duty, { value: undefined, because: "No injector flow" }).verdict, "open");
+ * ```
+ */
+export function judge(criterion: Criterion, judged: Judged): Check {
+  const { value, because, part, result, atBest } = judged;
+  const limit = judged.limit ?? criterion.limit;
+  const aim = judged.aim ?? criterion.aim;
+  const bounds = { ...(limit !== undefined && { limit }), ...(aim !== undefined && { aim }) };
+  const found = value === undefined ? "open" : verdictOf(criterion.sense, value, limit, aim);
+  return {
+    ...criterion,
+    ...bounds,
+    id: part === undefined ? criterion.id : `${criterion.id}-${part}`,
+    title: part === undefined ? criterion.title : `${criterion.title}, stage ${part}`,
+    value,
+    margin: value === undefined ? undefined : marginOf(criterion.sense, value, limit ?? aim),
+    verdict: atBest && found !== "open" ? worse(found, atBest) : found,
+    because,
+    ...(result !== undefined && { result }),
+  };
+}
+
+function worse(a: Verdict, b: Verdict): Verdict {
+  return ORDER.indexOf(a) >= ORDER.indexOf(b) ? a : b;
+}
+
+function verdictOf(
+  sense: Sense,
+  value: number,
+  limit: Bound | undefined,
+  aim: Bound | undefined,
+): Verdict {
+  if (limit !== undefined && !keeps(sense, value, limit)) return "fails";
+  if (aim !== undefined && !keeps(sense, value, aim)) return "marginal";
+  return "meets";
+}
+
+function keeps(sense: Sense, value: number, bound: Bound): boolean {
+  if (typeof bound !== "number") return value >= bound[0] && value <= bound[1];
+  return sense === "at-least" ? value >= bound : value <= bound;
+}
+
+function marginOf(sense: Sense, value: number, bound: Bound | undefined): number | undefined {
+  if (bound === undefined) return undefined;
+  if (typeof bound !== "number") {
+    const half = (bound[1] - bound[0]) / 2;
+    return half > 0 ? Math.min(value - bound[0], bound[1] - value) / half : undefined;
+  }
+  if (bound === 0) return undefined;
+  const margin = (value - bound) / Math.abs(bound);
+  return sense === "at-least" ? margin : -margin;
+}

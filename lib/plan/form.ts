@@ -1,0 +1,95 @@
+/** Between the boxes of a form, named by path, and a plan. */
+import type { Field, ListField } from "./field.ts";
+import { type Plan, PLAN_VERSION, type Typed } from "./schema.ts";
+import { fieldAt, SECTIONS } from "./sections.ts";
+
+/** The text in each box, by path; what a form sends and what a page shows again. */
+export type Boxes = ReadonlyMap<string, string>;
+
+/**
+ * Makes a plan document of the boxes of a form. Blank boxes are left out, rows
+ * that are blank all over too; boxes that belong to no field are ignored.
+ *
+ * @param boxes Text by path.
+ * @returns A document for `readPlan`, which judges it.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * const boxes = new Map([
+ *   ["engine.power", " 420 hp "],
+ *   ["engine.cylinders", "4"],
+ *   ["injectors.stages.0.flow", ""],
+ *   ["injectors.stages.1.flow", "1000 cc/min"],
+ *   ["fuel.name", ""],
+ * ]);
+ *
+ * assertEquals(planFromBoxes(boxes), {
+ *   version: 1,
+ *   engine: { cylinders: 4, power: "420 hp" },
+ *   fuel: {},
+ *   injectors: { stages: [{ flow: "1000 cc/min" }] },
+ * });
+ * ```
+ */
+export function planFromBoxes(boxes: Boxes): unknown {
+  const plan: Record<string, unknown> = { version: PLAN_VERSION };
+  for (const [name, { fields }] of Object.entries(SECTIONS)) {
+    const section: Record<string, unknown> = {};
+    let required = false;
+    for (const [key, field] of Object.entries<Field | ListField>(fields)) {
+      const path = `${name}.${key}`;
+      const value = field.type === "list"
+        ? rowsFrom(boxes, path, field)
+        : valueFrom(boxes, path, field);
+      if (value !== undefined) section[key] = value;
+      if (field.type !== "list" && field.required) required = true;
+    }
+    if (required || Object.keys(section).length > 0) plan[name] = section;
+  }
+  return plan;
+}
+
+/**
+ * Gives the boxes of a plan, by path.
+ *
+ * @param plan The plan as typed, valid or not.
+ * @returns Text by path.
+ */
+export function boxesOf(plan: Plan): Map<string, string> {
+  const boxes = new Map<string, string>();
+  for (const name in SECTIONS) {
+    fill(boxes, name, plan[name as keyof typeof SECTIONS] ?? {});
+  }
+  return boxes;
+}
+
+function fill(boxes: Map<string, string>, prefix: string, typed: Typed): void {
+  for (const [key, value] of Object.entries(typed)) {
+    const path = `${prefix}.${key}`;
+    if (fieldAt(path) === undefined || value === undefined) continue;
+    if (typeof value === "object") value.forEach((row, i) => fill(boxes, `${path}.${i}`, row));
+    else boxes.set(path, String(value));
+  }
+}
+
+function valueFrom(boxes: Boxes, path: string, field: Field): string | number | undefined {
+  const text = boxes.get(path)?.trim();
+  if (text === undefined || text === "") return undefined;
+  // A count that is no whole number stays text, for the schema to refuse with its message.
+  return field.type === "count" && /^\d{1,6}$/.test(text) ? Number(text) : text;
+}
+
+function rowsFrom(boxes: Boxes, path: string, list: ListField): unknown[] | undefined {
+  const rows: unknown[] = [];
+  for (let i = 0; i < list.max; i++) {
+    const row: Record<string, unknown> = {};
+    for (const [key, field] of Object.entries(list.fields)) {
+      const value = valueFrom(boxes, `${path}.${i}.${key}`, field);
+      if (value !== undefined) row[key] = value;
+    }
+    if (Object.keys(row).length > 0) rows.push(row);
+  }
+  return rows.length > 0 ? rows : undefined;
+}

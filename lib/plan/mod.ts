@@ -1,0 +1,24 @@
+/**
+ * The plan: its fields, its schema, what is assumed, its form and its link.
+ *
+ * @module
+ */
+export type {
+  ChoiceField,
+  CountField,
+  Default,
+  Earlier,
+  Field,
+  ListField,
+  QuantityField,
+  RowOf,
+  Section,
+  TextField,
+  ValueOf,
+} from "./field.ts";
+export { type FieldAt, fieldAt, type PlanValues, type SectionName, SECTIONS } from "./sections.ts";
+export { type Plan, PLAN_VERSION, planSchema, type Typed } from "./schema.ts";
+export { type Assumption, type Resolved, resolvePlan } from "./resolve.ts";
+export { type Fault, type Reading, readPlan } from "./read.ts";
+export { type Boxes, boxesOf, planFromBoxes } from "./form.ts";
+export { packPlan, type Unpacked, unpackPlan } from "./link.ts";

@@ -1,0 +1,61 @@
+/** Reads anything that claims to be a plan: old versions are brought up, faults are named field by field. */
+import { crossFaults } from "./cross_checks.ts";
+import { resolvePlan } from "./resolve.ts";
+import { type Plan, planSchema } from "./schema.ts";
+import { upgrade } from "./upgrades.ts";
+
+/** What is wrong with one field. */
+export interface Fault {
+  /** Where: `engine.power`; empty for the plan as a whole. */
+  readonly path: string;
+  /** What to do about it, in words. */
+  readonly message: string;
+}
+
+/** A plan, or why it isn't one. */
+export type Reading =
+  | { readonly ok: true; readonly plan: Plan }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/**
+ * Reads a plan.
+ *
+ * @param input Anything; what JSON gives.
+ * @returns The plan, or a fault for each field that can't be taken.
+ *
+ * @example
+ * ```ts
+ * import { assert, assertEquals } from "@std/assert";
+ * import { unitsReady } from "@/lib/units/mod.ts";
+ *
+ * await unitsReady();
+ * const engine = { cycle: "four-stroke", cylinders: 4, powerSpeed: "7000 rpm", aspiration: "natural" };
+ *
+ * const good = readPlan({ version: 1, engine: { ...engine, power: "200 hp" }, fuel: { name: "E10" } });
+ * const bad = readPlan({ version: 1, engine: { ...engine, power: "200" }, fuel: { name: "E10" } });
+ *
+ * assertEquals(good.ok, true);
+ * assert(!bad.ok && bad.faults[0]?.path === "engine.power");
+ * ```
+ */
+export function readPlan(input: unknown): Reading {
+  const upgraded = upgrade(input);
+  if (!upgraded.ok) return { ok: false, faults: [{ path: "version", message: upgraded.message }] };
+  const parsed = planSchema.safeParse(upgraded.plan);
+  if (!parsed.success) return { ok: false, faults: faultsOf(parsed.error.issues) };
+  const plan = parsed.data as Plan;
+  const faults = crossFaults(resolvePlan(plan).values);
+  return faults.length === 0 ? { ok: true, plan } : { ok: false, faults };
+}
+
+/** One fault for each path, the first that zod found. */
+function faultsOf(
+  issues: readonly { readonly path: readonly PropertyKey[]; readonly message: string }[],
+): Fault[] {
+  const first = new Map<string, Fault>();
+  for (const issue of issues) {
+    const path = issue.path.map(String).join(".");
+    if (!first.has(path)) first.set(path, { path, message: issue.message });
+  }
+  return [...first.values()];
+}

@@ -1,0 +1,128 @@
+/** From a plan as typed to numbers in SI, with what is assumed filled in and listed. */
+import { type Kind, parseQuantity } from "@/lib/units/mod.ts";
+import type { Default, Earlier, Field, ListField } from "./field.ts";
+import type { Plan, Typed } from "./schema.ts";
+import { type PlanValues, SECTIONS } from "./sections.ts";
+
+/** A value that stands in for one not given. */
+export interface Assumption extends Default {
+  /** Where in the plan: `fuel.temperature`. */
+  readonly path: string;
+  /** The field's label. */
+  readonly label: string;
+}
+
+/** A plan in numbers. */
+export interface Resolved {
+  /** Every value in SI; `undefined` where there is none and none to assume. */
+  readonly values: PlanValues;
+  /** What is assumed, in the order of the form. */
+  readonly assumed: readonly Assumption[];
+  /** Paths of fields that are asked, empty, and have no honest default. */
+  readonly missing: readonly string[];
+  /** What was converted on reading, by path: a mass flow taken for a volume flow. */
+  readonly notes: Readonly<Record<string, string>>;
+}
+
+type Value = number | string | undefined;
+type Values = Record<string, Value | readonly Values[]>;
+
+/**
+ * Resolves a plan that the schema has accepted.
+ *
+ * Fields are taken in the order of the table, so that a default can depend on
+ * what stands before it.
+ *
+ * @param plan The plan, valid by the schema.
+ * @returns Its numbers, assumptions and gaps.
+ */
+export function resolvePlan(plan: Plan): Resolved {
+  const reading = new Pass();
+  for (const name in SECTIONS) {
+    const key = name as keyof typeof SECTIONS;
+    reading.section(key, SECTIONS[key].fields, plan[key] ?? {});
+  }
+  return {
+    values: reading.values as unknown as PlanValues,
+    assumed: reading.assumed,
+    missing: reading.missing,
+    notes: reading.notes,
+  };
+}
+
+/** One pass over the table of fields. */
+class Pass implements Earlier {
+  readonly values: Record<string, Values> = {};
+  readonly assumed: Assumption[] = [];
+  readonly missing: string[] = [];
+  readonly notes: Record<string, string> = {};
+  readonly #flat = new Map<string, Value>();
+
+  number(path: string): number | undefined {
+    const value = this.#flat.get(path);
+    return typeof value === "number" ? value : undefined;
+  }
+
+  word(path: string): string | undefined {
+    const value = this.#flat.get(path);
+    return typeof value === "string" ? value : undefined;
+  }
+
+  section(name: string, fields: Readonly<Record<string, Field | ListField>>, typed: Typed): void {
+    const values: Values = this.values[name] = {};
+    for (const key in fields) {
+      const field = fields[key] as Field | ListField;
+      const path = `${name}.${key}`;
+      if (field.type === "list") {
+        const rows = (typed[key] ?? []) as readonly Typed[];
+        values[key] = rows.map((row, i) => this.#row(`${path}.${i}`, field, row));
+      } else {
+        values[key] = this.#field(path, field, typed[key] as string | number | undefined);
+        this.#flat.set(path, values[key] as Value);
+      }
+    }
+  }
+
+  #row(path: string, list: ListField, typed: Typed): Values {
+    const values: Values = {};
+    for (const key in list.fields) {
+      const field = list.fields[key] as Field;
+      values[key] = this.#field(`${path}.${key}`, field, typed[key] as string | number | undefined);
+    }
+    return values;
+  }
+
+  #field(path: string, field: Field, typed: string | number | undefined): Value {
+    if (field.when && !field.when(this)) return undefined;
+    if (typed !== undefined && typed !== "") return this.#value(path, field, typed);
+    if (field.type === "text") return undefined;
+    const fallback = typeof field.default === "function" ? field.default(this) : field.default;
+    if (fallback === undefined) {
+      this.missing.push(path);
+      return undefined;
+    }
+    this.assumed.push({ path, label: field.label, ...fallback });
+    return this.#value(path, field, fallback.text);
+  }
+
+  #value(path: string, field: Field, typed: string | number): Value {
+    if (field.type === "count") return Number(typed);
+    if (field.type !== "quantity") return String(typed);
+    const parsed = parseQuantity(String(typed), field.kind satisfies Kind, massOf(field));
+    if (!parsed.ok) return undefined;
+    if (parsed.note !== undefined) this.notes[path] = parsed.note;
+    return parsed.value;
+  }
+}
+
+const NO_MASS = {};
+const massOptions = new Map<number, { density_kg_m3: number }>();
+
+/** The options for a flow that may be typed as a mass flow; one object per density, not per call. */
+function massOf(field: Field): { density_kg_m3?: number } {
+  if (field.type !== "quantity" || field.massAt_kg_m3 === undefined) return NO_MASS;
+  const density_kg_m3 = field.massAt_kg_m3;
+  let options = massOptions.get(density_kg_m3);
+  if (!options) massOptions.set(density_kg_m3, options = { density_kg_m3 });
+  return options;
+}

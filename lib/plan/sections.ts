@@ -1,0 +1,71 @@
+/** The sections of a plan, in the order of the work. */
+import type { Field, ListField, RowOf } from "./field.ts";
+import { demand } from "./sections/demand.ts";
+import { engine } from "./sections/engine.ts";
+import { fuel } from "./sections/fuel.ts";
+import { injectors } from "./sections/injectors.ts";
+import { proof } from "./sections/proof.ts";
+import { pump } from "./sections/pump.ts";
+import { rail } from "./sections/rail.ts";
+import { regulator } from "./sections/regulator.ts";
+import { sensor } from "./sections/sensor.ts";
+import { sheet } from "./sections/sheet.ts";
+import { supply } from "./sections/supply.ts";
+
+/**
+ * Every field of a plan, by section. The schema, the form, the defaults and the
+ * API's description are made from this table; nothing else lists fields.
+ */
+export const SECTIONS = {
+  engine,
+  fuel,
+  demand,
+  injectors,
+  regulator,
+  rail,
+  supply,
+  pump,
+  sensor,
+  proof,
+  sheet,
+} as const;
+
+/** The name of a section. */
+export type SectionName = keyof typeof SECTIONS;
+
+/** The values of a plan, in SI, with what is assumed filled in. */
+export type PlanValues = {
+  readonly [S in SectionName]: RowOf<(typeof SECTIONS)[S]["fields"]>;
+};
+
+/** A field with the path it has in a plan. */
+export interface FieldAt {
+  /** Dotted: `engine.power`, `injectors.stages.0.flow`. */
+  readonly path: string;
+  readonly field: Field;
+}
+
+/**
+ * Finds the field that a path leads to.
+ *
+ * @param path Dotted, rows by number.
+ * @returns The field or list, or undefined when there is none.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * assertEquals(fieldAt("injectors.stages.1.flow")?.label, "Static flow of one injector");
+ * assertEquals(fieldAt("engine.colour"), undefined);
+ * ```
+ */
+export function fieldAt(path: string): Field | ListField | undefined {
+  const [sectionName = "", name = "", row, inner] = path.split(".");
+  if (!Object.hasOwn(SECTIONS, sectionName)) return undefined;
+  const fields: Readonly<Record<string, Field | ListField>> =
+    SECTIONS[sectionName as SectionName].fields;
+  const field = Object.hasOwn(fields, name) ? fields[name] : undefined;
+  if (field === undefined || row === undefined) return field;
+  if (field.type !== "list" || inner === undefined || !/^\d+$/.test(row)) return undefined;
+  return Object.hasOwn(field.fields, inner) ? field.fields[inner] : undefined;
+}

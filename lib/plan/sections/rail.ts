@@ -1,0 +1,154 @@
+/** The rail: bar, gallery, injectors along it. */
+import { section } from "../field.ts";
+
+/** The rail section of a plan. */
+export const rail = section({
+  title: "Rail",
+  about: "The bar, the gallery drilled along it, and where the injectors sit.",
+  fields: {
+    count: {
+      type: "count",
+      label: "Rails",
+      hint: "Alike, each feeding its share of the cylinders, like 1; a vee engine has 2",
+      min: 1,
+      max: 4,
+      because: "1 to 4, and the cylinders must share out evenly",
+      default: { text: "1", because: "One bank", source: "ours" },
+    },
+    bore: {
+      type: "quantity",
+      kind: "length",
+      label: "Bore of the gallery",
+      hint: "The drill along the bar, like 12.7 mm or 1/2 in",
+      why: "Too small starves the last injector, too large leaves no wall",
+      first: true,
+      min: 0.003,
+      max: 0.04,
+      because: "3 to 40 mm can be drilled along a bar",
+    },
+    shape: {
+      type: "choice",
+      label: "Bar",
+      hint: "Its section",
+      first: true,
+      options: { rectangular: "square or rectangular", round: "round" },
+      default: {
+        text: "rectangular",
+        because: "Flat faces seal and clamp",
+        source: "common practice, no source",
+      },
+    },
+    height: {
+      type: "quantity",
+      kind: "length",
+      label: "Bar size across the injectors' axis",
+      hint:
+        "From the injector face to the face opposite; a round bar: its diameter; like 25 mm or 1 in",
+      why: "Wall above and below the gallery",
+      first: true,
+      min: 0.008,
+      max: 0.1,
+      because: "8 to 100 mm bar",
+    },
+    width: {
+      type: "quantity",
+      kind: "length",
+      label: "Bar size the other way",
+      hint: "Like 25 mm; leave blank for square bar",
+      first: true,
+      when: (v) => v.word("rail.shape") !== "round",
+      min: 0.008,
+      max: 0.1,
+      because: "8 to 100 mm bar",
+      default: (v) => {
+        const height_m = v.number("rail.height");
+        if (height_m === undefined) return undefined;
+        return {
+          text: `${+(height_m * 1000).toFixed(3)} mm`,
+          because: "Square bar",
+          source: "ours",
+        };
+      },
+    },
+    length: {
+      type: "quantity",
+      kind: "length",
+      label: "Length of the bar",
+      hint: "Of one rail, like 420 mm",
+      why: "Drill drift grows with it",
+      min: 0.03,
+      max: 1.5,
+      because: "30 mm to 1.5 m",
+      default: (v) => {
+        const pitch_m = v.number("rail.pitch") ?? 0.09;
+        const rails = v.number("rail.count") ?? 1;
+        const each = Math.max(1, (v.number("engine.cylinders") ?? 4) / rails);
+        const text = `${Math.round((pitch_m * (each - 1) + 0.1) * 1000)} mm`;
+        return { text, because: "The pitches plus 50 mm beyond each end injector", source: "ours" };
+      },
+    },
+    pitch: {
+      type: "quantity",
+      kind: "length",
+      label: "Pitch of the injectors",
+      hint: "Centre to centre along the rail, like 92 mm; measure the manifold",
+      why: "Places every pocket; a guess here costs a bar",
+      min: 0.02,
+      max: 0.3,
+      because: "20 to 300 mm",
+      default: {
+        text: "90 mm",
+        because: "A guess to compute with; never drill on it, measure the manifold",
+        source: "ours",
+      },
+    },
+    material: {
+      type: "choice",
+      label: "Material of the bar",
+      hint: "Alloy and temper as bought",
+      options: {
+        "6061-T6": "aluminium 6061-T6",
+        "6082-T6": "aluminium 6082-T6",
+        "AlSi10Mg": "laser-sintered AlSi10Mg, stress-relieved",
+        "304": "stainless steel 304",
+        brass: "brass",
+        steel: "mild steel",
+      },
+      default: {
+        text: "6061-T6",
+        because: "Common, weldable, drills well",
+        source: "common practice, no source",
+      },
+    },
+    finish: {
+      type: "choice",
+      label: "Finish of the gallery",
+      hint: "Drilled only, or reamed after",
+      options: { drilled: "drilled", reamed: "reamed" },
+      default: { text: "drilled", because: "The rougher, more cautious case", source: "ours" },
+    },
+    drilledFrom: {
+      type: "choice",
+      label: "Gallery drilled from",
+      hint: "One end, or half from each",
+      why: "A long drill wanders; from both ends only half as far",
+      options: { one: "one end", both: "both ends" },
+      default: { text: "one", because: "The more cautious case", source: "ours" },
+    },
+    pocketBore: {
+      type: "quantity",
+      kind: "length",
+      label: "Bore of the injector pockets",
+      hint: "Where the upper O-ring seals, like 14 mm",
+      why: "Fuel pressure on this area lifts the rail",
+      min: 0.005,
+      max: 0.03,
+      because: "5 to 30 mm",
+      default: {
+        text: "14 mm",
+        because: "The common upper O-ring of port injectors",
+        source: "common practice, no source",
+      },
+    },
+  },
+});
