@@ -1,0 +1,38 @@
+/** Compression of text on its way out. */
+import type { Context, Next } from "hono";
+import { gzipSync } from "node:zlib";
+
+const TEXT = /^(?:text\/(?!event-stream)|image\/svg\+xml|application\/(?:[\w.-]+\+)?json)/;
+/** Below this, compression saves less than a packet. */
+const LEAST_BYTES = 1024;
+/** Of zlib's levels 1 to 9: a page in a third of the time of 6, for a fifth more bytes. */
+const LEVEL = 3;
+
+/** Compresses text by gzip where the browser takes it. Synchronous zlib is several times quicker than streams. */
+export async function compress(c: Context, next: Next): Promise<void> {
+  await next();
+  const { res } = c;
+  const type = res.headers.get("Content-Type") ?? "";
+  if (res.body === null || res.headers.has("Content-Encoding") || !TEXT.test(type)) return;
+  const headers = new Headers(res.headers);
+  headers.append("Vary", "Accept-Encoding");
+  let body = new Uint8Array(await res.arrayBuffer());
+  if (body.length >= LEAST_BYTES && acceptsGzip(c)) {
+    body = new Uint8Array(gzipSync(body, { level: LEVEL }));
+    headers.set("Content-Encoding", "gzip");
+    headers.delete("Content-Length");
+  }
+  c.res = undefined; // or the old headers would be merged in
+  c.res = new Response(body, { status: res.status, headers });
+}
+
+/** Tells whether the browser takes gzip. */
+export function acceptsGzip(c: Context): boolean {
+  const offers = (c.req.header("Accept-Encoding") ?? "").toLowerCase().split(",").map((offer) => {
+    const [coding = "", ...params] = offer.split(";").map((part) => part.trim());
+    const q = params.find((p) => p.startsWith("q="));
+    return { coding, q: q === undefined ? 1 : Number(q.slice(2)) };
+  });
+  const offer = offers.find((o) => o.coding === "gzip") ?? offers.find((o) => o.coding === "*");
+  return offer !== undefined && offer.q > 0;
+}
