@@ -1,0 +1,49 @@
+/** Starts the service: reads `PORT`, serves, and stops cleanly when asked to. */
+import { createApp } from "@/routes/app.ts";
+import { unitsReady } from "@/lib/units/mod.ts";
+
+const DEFAULT_PORT = 8000;
+
+/** Ends the program with one line that says why. */
+function refuse(why: string): never {
+  console.error(why);
+  Deno.exit(1);
+}
+
+function portFrom(text: string): number {
+  if (/^\d{1,5}$/.test(text) && Number(text) <= 65535) return Number(text);
+  refuse(`PORT must be a whole number from 0 to 65535 (0: any free one), but is "${text}".`);
+}
+
+function serve(port: number): Deno.HttpServer<Deno.NetAddr> {
+  const app = createApp({ log: (line) => console.log(JSON.stringify(line)) });
+  try {
+    // It says where it listens at the very end, when it can be stopped too.
+    return Deno.serve({ port, hostname: "0.0.0.0", onListen() {} }, app.fetch);
+  } catch (error) {
+    if (error instanceof Deno.errors.AddrInUse) {
+      refuse(`Port ${port} is in use: stop what runs there, or choose another by PORT.`);
+    }
+    if (error instanceof Deno.errors.PermissionDenied) {
+      refuse(`Port ${port} may not be used by this user: choose another by PORT, like 8000.`);
+    }
+    throw error;
+  }
+}
+
+const server = serve(portFrom(Deno.env.get("PORT") || String(DEFAULT_PORT)));
+
+// Loaded only now, so that the first page does not wait for it.
+unitsReady().catch((error) => refuse(`The units can't be loaded: ${error}`));
+
+// Windows knows no SIGTERM.
+const signals: Deno.Signal[] = Deno.build.os === "windows" ? ["SIGINT"] : ["SIGINT", "SIGTERM"];
+async function stop(): Promise<void> {
+  // A second signal finds no listener and ends the program at once.
+  for (const signal of signals) Deno.removeSignalListener(signal, stop);
+  await server.shutdown();
+  Deno.exit(0);
+}
+for (const signal of signals) Deno.addSignalListener(signal, stop);
+
+console.log(`Dryrail listens on http://localhost:${server.addr.port}/ (Ctrl-C stops it)`);
