@@ -1,6 +1,9 @@
 /** A result held against what it must meet. */
 import type { Kind } from "@/lib/units/mod.ts";
 
+/** How a value and its bounds are shown: as a quantity, or as a plain factor like 1.2. */
+export type Shown = Kind | "factor";
+
 /** One of the four steps of the work. */
 export type Step = "size" | "drill" | "prove" | "hand-over";
 
@@ -21,7 +24,7 @@ export interface Criterion {
   readonly title: string;
   readonly step: Step;
   /** The kind of quantity, for showing value and bounds. */
-  readonly kind: Kind;
+  readonly kind: Shown;
   readonly sense: Sense;
   /** What must not be passed. */
   readonly limit?: Bound;

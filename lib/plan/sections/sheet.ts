@@ -23,6 +23,12 @@ export const sheet = section({
       hint: "Who read it before metal is cut",
       max: 40,
     },
+    remarks: {
+      type: "text",
+      label: "Remarks",
+      hint: "What whoever opens the plan should know first",
+      max: 400,
+    },
     units: {
       type: "choice",
       label: "Units on sheets",
