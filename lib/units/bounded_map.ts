@@ -10,11 +10,6 @@ export class BoundedMap<Value> {
     this.#size = size;
   }
 
-  /** How many entries are held. */
-  get size(): number {
-    return this.#entries.size;
-  }
-
   /** What is held under a key, if anything. */
   get(key: string): Value | undefined {
     return this.#entries.get(key);
@@ -22,7 +17,7 @@ export class BoundedMap<Value> {
 
   /** Holds a value; the oldest makes room. */
   set(key: string, value: Value): Value {
-    if (this.#entries.size >= this.#size) {
+    if (this.#entries.size >= this.#size && !this.#entries.has(key)) {
       const oldest = this.#entries.keys().next();
       if (!oldest.done) this.#entries.delete(oldest.value);
     }
