@@ -35,6 +35,7 @@ const SHOWN: [si: number, kind: Kind, metric: string, inch: string][] = [
   [0.014, "length", "14.00 mm", "0.551 in"],
   [0.015875, "length", "15.88 mm", "0.625 in"],
   [3, "length", "3.000 m", "9.84 ft"],
+  [600, "length", "600 m", "1969 ft"],
   [20e-6, "length", "20.0 µm", "0.79 thou"],
   [305.15, "temperature", "32.0 °C", "89.6 °F"],
   [15, "temperatureDifference", "15.0 K", "27.0 °F"],

@@ -86,6 +86,8 @@ const READ: [text: string, kind: Kind, si: number][] = [
   ["20 um", "length", 20e-6],
   ["6 ft", "length", 1.8288],
   ["6'", "length", 1.8288],
+  ["600 m", "length", 600],
+  ["-2 mm", "length", -0.002],
   ["0.24 in²", "area", 0.24 * 0.0254 ** 2],
   ["0.24 sq in", "area", 0.24 * 0.0254 ** 2],
   ["122 cu in", "volume", 122 * 0.0254 ** 3],
