@@ -1,5 +1,7 @@
 /** What published rules say of tests and leaks. None of them is about a shop-made rail: they are cited, not applied. */
 
+import { TEST_LIQUID_FLASH_K } from "./constants.ts";
+
 /** How far a rule reaches. */
 export interface CodeRule {
   /** The document and paragraph. */
@@ -74,7 +76,7 @@ const CODE_RULES: Readonly<Record<CodeName, CodeRule>> = {
     document: "ASME B31.3-2016 para. 345.4.1",
     says: "A test liquid that can burn has a flash point of at least 49 °C; petrol never",
     reach: PLANT,
-    numbers: { leastFlashPoint_K: 322.15 },
+    numbers: { leastFlashPoint_K: TEST_LIQUID_FLASH_K },
     provenance: "read-from-source",
   },
   hold: {

@@ -48,5 +48,8 @@ export const BUBBLE_WATCH_s = 60;
 /** The bubble that forms at a joint under water [m]: 2 mm. Common practice, no source. */
 export const BUBBLE_DIAMETER_m = 0.002;
 
+/** Least flash point of a test liquid that can burn [K]. Source: ASME B31.3 para. 345.4.1, 49 °C. */
+export const TEST_LIQUID_FLASH_K = 322.15;
+
 /** How long proof pressure is held at least [s]. Source: ASME B31.3 para. 345.2.2, ten minutes. */
 export const PROOF_HOLD_s = 600;

@@ -19,6 +19,7 @@ export {
   SEEN_STEPS,
   SWING_SHARE,
   TANK_AIR_LIMIT_Pa,
+  TEST_LIQUID_FLASH_K,
   WATER_BULK_MODULUS_Pa,
 } from "./constants.ts";
 export { highestWorkingPressure } from "./working_pressure.ts";
