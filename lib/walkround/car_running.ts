@@ -1,0 +1,183 @@
+/** The sixth to the ninth rung: running, hot, driven, and every year. */
+import { duration, pressure } from "./amounts.ts";
+import { blockedBelowWorking } from "./bench_proof.ts";
+import { letGo } from "./car_static.ts";
+import type { ProofContext } from "./context.ts";
+import { line } from "./line.ts";
+import { carPlaces } from "./places.ts";
+import type { Rung } from "./rung.ts";
+import { stepsFor } from "./steps.ts";
+
+const MINUTE_s = 60;
+
+/** Makes the rung of the first start. */
+export function running(context: ProofContext): Rung {
+  const hold_s = 5 * MINUTE_s;
+  return {
+    ...ofCar(context),
+    id: "running",
+    title: "First start and idle",
+    why: line("Flow, shaking and heat come to the joints, one after the other."),
+    pressure_Pa: context.setPressure_Pa,
+    hold_s,
+    fitted: [line("As tested with the engine off; coils and plugs back on.")],
+    steps: stepsFor(context, [
+      [
+        "person",
+        line("The second person at the cut-off, the extinguisher in reach."),
+        "first-start",
+        "extinguisher-ready",
+        "methanol-flame",
+        "pale-flame",
+      ],
+      ["prime", line("Prime, and look once more before cranking."), "prime-limit"],
+      ["start", line("Start, let it idle, hands away from belts and fan.")],
+      ["look", line("Go round every place with a light, for {hold}.", { hold: duration(hold_s) })],
+      ["off", line("Switch off and go round again.")],
+    ]),
+    passes: [
+      line("Every place is dry, running and after."),
+      line("The pump stops when the engine does."),
+      line("The gauge holds steady and follows the manifold as the regulator should."),
+    ],
+    sees: [line("Idle shakes and pulses, but gives neither full flow nor boost.")],
+  };
+}
+
+/** Makes the rung of the hot soak. */
+export function hotSoak(context: ProofContext): Rung {
+  const hold_s = 30 * MINUTE_s;
+  const { fault } = context;
+  return {
+    ...ofCar(context),
+    id: "hot-soak",
+    title: "Hot soak",
+    why: line("A stopped engine heats its rail: rings soften, clamps give, shut-in fuel rises."),
+    pressure_Pa: context.setPressure_Pa,
+    hold_s,
+    notes: fault?.cause === "trapped fuel"
+      ? [
+        line("Shut-in fuel could reach {fault} here: stop and relieve it before that.", {
+          fault: pressure(fault.pressure_Pa),
+        }),
+      ]
+      : [],
+    fitted: [line("The engine at its full working temperature, then switched off, bonnet shut.")],
+    steps: stepsFor(context, [
+      ["warm", line("Run until the thermostat has opened and the fan has come on."), "hot-engine"],
+      ["off", line("Switch off, write down the gauge, shut the bonnet.")],
+      [
+        "look",
+        line("Look and smell after {first}, {second} and {hold}; write down the gauge each time.", {
+          first: duration(5 * MINUTE_s),
+          second: duration(15 * MINUTE_s),
+          hold: duration(hold_s),
+        }),
+        "ignition-sources",
+      ],
+      ["restart", line("Start again and go round once more."), "first-start"],
+      ["tighten", line("Once cold and without pressure, check torque and marks."), "hose-life"],
+    ]),
+    passes: [
+      line("Dry at every look, and no smell under the bonnet."),
+      line("The gauge never passed {proof}.", {
+        proof: pressure(context.pressures.proofPressure_Pa),
+      }),
+      line("It starts again without cranking long."),
+    ],
+    sees: [line("The hottest that the rail gets standing; boost is still to come.")],
+  };
+}
+
+/** Makes the rung after the first drive. */
+export function firstDrive(context: ProofContext): Rung {
+  const working = pressure(context.pressures.workingPressure_Pa);
+  return {
+    ...ofCar(context),
+    id: "first-drive",
+    title: "After the first drive",
+    why: line("Full flow, full pressure of {working}, bumps.", { working }),
+    pressure_Pa: context.pressures.workingPressure_Pa,
+    hold_s: 15 * MINUTE_s,
+    fitted: [line("As it will be driven, with the extinguisher in the car.")],
+    steps: stepsFor(context, [
+      [
+        "papers",
+        line("Settle what the law and the insurer ask before any road."),
+        "insurance-road",
+      ],
+      [
+        "drive",
+        line(
+          "Drive {time} near home, gently first, then once to full load where that is allowed.",
+          {
+            time: duration(15 * MINUTE_s),
+          },
+        ),
+      ],
+      ["look", line("Stop, smell, go round every place at once."), "hot-engine"],
+      ["tighten", line("Once cold, check torque, clamps and marks."), "hose-life", "depressurise"],
+      ["route", line("Look for rubbing and heat along every hose."), "hose-routing"],
+    ]),
+    passes: [
+      line("Every place is dry, and every mark in line."),
+      line("No hose has moved, rubbed or hardened."),
+    ],
+    sees: [line("What one drive shows. Look again after the first tank of fuel.")],
+  };
+}
+
+/** Makes the rung for every year and after any work. */
+export function yearly(context: ProofContext): Rung {
+  return {
+    ...ofCar(context),
+    id: "yearly",
+    title: "Every year, and after any work",
+    why: line("Rings, hoses and clamps age; hands forget."),
+    pressure_Pa: context.setPressure_Pa,
+    hold_s: 10 * MINUTE_s,
+    fitted: [line("As it is driven, cold.")],
+    steps: stepsFor(context, [
+      [
+        "place",
+        line("Make the place ready as for the first fuel."),
+        "ignition-sources",
+        "ventilation",
+        "extinguisher-ready",
+        "alcohol-foam",
+      ],
+      ["hoses", line("Bend every hose and read its date."), "hose-life", "hose-routing"],
+      ["prime", line("Prime with the engine off, go round, wait, go round."), "prime-limit"],
+      ["cut-off", line("Trip the impact cut-off once."), "inertia"],
+      [
+        "opened",
+        line(
+          "A joint that was opened gets a new ring; a new part on the rail begins on the bench.",
+        ),
+        "depressurise",
+        "battery",
+      ],
+    ]),
+    passes: [
+      line("Every place is dry after {hold}.", { hold: duration(10 * MINUTE_s) }),
+      line("Every hose is within its age, soft and whole."),
+    ],
+    sees: [line("What can be seen and smelt; the inside of a hose cannot.")],
+  };
+}
+
+/** What the rungs in the car share. */
+function ofCar(
+  context: ProofContext,
+): Pick<Rung, "where" | "medium" | "notes" | "look" | "ifNot" | "source" | "blocked"> {
+  const blocked = blockedBelowWorking(context);
+  return {
+    where: "car",
+    medium: "fuel",
+    ...(blocked === undefined ? {} : { blocked }),
+    notes: [],
+    look: carPlaces(context),
+    ifNot: stepsFor(context, letGo()),
+    source: "common practice, no source",
+  };
+}

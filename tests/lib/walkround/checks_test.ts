@@ -1,0 +1,5 @@
+/** Cautions, lists and readings against the outside. */
+import { runChecks } from "../../helpers/checks.ts";
+import { checks } from "./checks.ts";
+
+runChecks(checks);
