@@ -1,6 +1,6 @@
 /** The first rung: air at low pressure, under water. */
-import { BUBBLE_DIAMETER_m, BUBBLE_WATCH_s } from "@/lib/proof/mod.ts";
-import { duration, leak, length, pressure, volume } from "./amounts.ts";
+import { AIR_ENERGY_LIMIT_J, BUBBLE_DIAMETER_m, BUBBLE_WATCH_s } from "@/lib/proof/mod.ts";
+import { duration, energy, leak, length, pressure, volume } from "./amounts.ts";
 import type { ProofContext } from "./context.ts";
 import { type Line, line } from "./line.ts";
 import { railPlaces } from "./places.ts";
@@ -28,7 +28,7 @@ export function benchAir(context: ProofContext): Rung {
     hold_s: numbers.airHold_s,
     volume_m3: numbers.volume_m3,
     energy_J: numbers.airEnergy_J,
-    notes: [],
+    notes: muchAir(context),
     fitted: dummyPlugs(context),
     steps: stepsFor(context, [
       [
@@ -136,6 +136,17 @@ export function dummyPlugs(context: ProofContext): Line[] {
       `Plugs in the ports of ${ports}: parts that are not rated for the proof pressure come off.`,
     ),
     line("The rail's own end plugs and fittings, tightened to torque."),
+  ];
+}
+
+/** A warning where hose and rail hold so much that even the first test stores more than it should. */
+function muchAir({ numbers }: ProofContext): Line[] {
+  if (numbers.airEnergy_J <= AIR_ENERGY_LIMIT_J) return [];
+  return [
+    line("Even this little pressure stores {stored}, above {most}: test less hose with the rail.", {
+      stored: energy(numbers.airEnergy_J),
+      most: energy(AIR_ENERGY_LIMIT_J),
+    }),
   ];
 }
 

@@ -41,7 +41,7 @@ export function carStatic(context: ProofContext): Rung {
       [
         "place",
         line(
-          "Make the place ready: doors open, floor clear. {spill} spilt makes {air} of air burn.",
+          "Make the place ready: doors open, floor clear. {spill} spilt can make {air} of air flammable.",
           {
             spill: volume(numbers.spill_m3),
             air: volume(numbers.spillMixture_m3),

@@ -126,6 +126,12 @@ Deno.test("air at working pressure is offered up to 100 J and refused above", ()
   assertStringIncludes(inMetric(refused.text), "100 J is the limit");
 });
 
+Deno.test("a long hose full of air is warned of even at low pressure", () => {
+  const notes = (hose_m3: number) => rungOf(contextOf({ fuel: E10, hose_m3 }), "bench-air").notes;
+  assertEquals(notes(1e-4), []);
+  assertStringIncludes(notes(5e-3).map(inMetric).join(), "test less hose");
+});
+
 Deno.test("a part too weak for working blocks all that presses harder than the first air", () => {
   const context = CONTEXTS["a hose too weak to work"];
   assert(context);
