@@ -1,6 +1,6 @@
 /** Starts the service: reads `PORT`, serves, and stops cleanly when asked to. */
 import { createApp } from "@/routes/app.ts";
-import { unitsReady } from "@/lib/units/mod.ts";
+import { warmUp } from "@/routes/warm_up.ts";
 
 const DEFAULT_PORT = 8000;
 
@@ -15,11 +15,19 @@ function portFrom(text: string): number {
   refuse(`PORT must be a whole number from 0 to 65535 (0: any free one), but is "${text}".`);
 }
 
+/** Begun when the first answer is out: nothing else runs while mathjs is loaded. */
+let warm: Promise<void> | undefined;
+
 function serve(port: number): Deno.HttpServer<Deno.NetAddr> {
   const app = createApp({ log: (line) => console.log(JSON.stringify(line)) });
   try {
     // It says where it listens at the very end, when it can be stopped too.
-    return Deno.serve({ port, hostname: "0.0.0.0", onListen() {} }, app.fetch);
+    return Deno.serve({ port, hostname: "0.0.0.0", onListen() {} }, (request, info) => {
+      warm ??= info.completed.catch(() => {}).then(warmUp).catch((error) =>
+        refuse(`What the service needs can't be loaded: ${error}`)
+      );
+      return app.fetch(request, info);
+    });
   } catch (error) {
     if (error instanceof Deno.errors.AddrInUse) {
       refuse(`Port ${port} is in use: stop what runs there, or choose another by PORT.`);
@@ -32,9 +40,6 @@ function serve(port: number): Deno.HttpServer<Deno.NetAddr> {
 }
 
 const server = serve(portFrom(Deno.env.get("PORT") || String(DEFAULT_PORT)));
-
-// Loaded only now, so that the first page does not wait for it.
-unitsReady().catch((error) => refuse(`The units can't be loaded: ${error}`));
 
 // Windows knows no SIGTERM.
 const signals: Deno.Signal[] = Deno.build.os === "windows" ? ["SIGINT"] : ["SIGINT", "SIGTERM"];

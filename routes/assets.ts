@@ -1,7 +1,6 @@
 /** Static files, held in memory under addresses that name their content. */
 import type { Context, Hono } from "hono";
-import { gzipSync } from "node:zlib";
-import { acceptsGzip } from "./compress.ts";
+import { acceptsGzip, gzip } from "./compress.ts";
 import type { AppEnv } from "./env.ts";
 import icon from "./icon.svg" with { type: "text" };
 
@@ -21,7 +20,7 @@ const FOREVER = "public, max-age=31536000, immutable";
  * @param name Its name, with its ending.
  * @param type Its content type.
  * @param text Its content.
- * @returns The file, compressed at the first call that takes it so.
+ * @returns The file, compressed once, at the first call after zlib is loaded.
  */
 export async function asset(name: string, type: string, text: string): Promise<Asset> {
   const plain = new TextEncoder().encode(text);
@@ -38,9 +37,9 @@ export async function asset(name: string, type: string, text: string): Promise<A
       c.header("Vary", "Accept-Encoding");
       if (c.req.header("If-None-Match")?.includes(hash)) return c.body(null, 304);
       c.header("Content-Type", type);
-      if (!acceptsGzip(c)) return c.body(plain);
+      zipped ??= gzip(plain, 9);
+      if (zipped === undefined || !acceptsGzip(c)) return c.body(plain);
       c.header("Content-Encoding", "gzip");
-      zipped ??= new Uint8Array(gzipSync(plain, { level: 9 }));
       return c.body(zipped);
     },
   };

@@ -61,7 +61,7 @@ const TABLE: Table = {
     "hono/secure-headers",
     "node:zlib",
   ],
-  "main.ts": ["routes", "lib/units"],
+  "main.ts": ["routes"],
 };
 
 describe("the architecture", () => {

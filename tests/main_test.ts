@@ -2,6 +2,7 @@
 import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
 import { describe, it } from "@std/testing/bdd";
 import config from "@/deno.json" with { type: "json" };
+import { assets } from "@/routes/assets.ts";
 import { Program } from "./helpers/program.ts";
 import { ROOT } from "./helpers/sources.ts";
 
@@ -43,6 +44,20 @@ describe("main.ts", { timeout: 60_000 }, () => {
     const line = await program.line();
     assertEquals(JSON.parse(line).route, "/healthz");
     assert(!line.includes("secret"));
+  });
+
+  it("compresses once its first answer is out", async () => {
+    await using program = new Program(FLAGS, "0");
+    const url = await program.address();
+    const encoding = async () => {
+      const answer = await fetch(url + assets.icon.path.slice(1), {
+        headers: { "accept-encoding": "gzip" },
+      });
+      await answer.body?.cancel();
+      return answer.headers.get("content-encoding");
+    };
+    assertEquals(await encoding(), null);
+    while (await encoding() !== "gzip") await program.line();
   });
 
   it("says in one line that its port is in use", async () => {

@@ -8,8 +8,11 @@ import {
 import { describe, it } from "@std/testing/bdd";
 import { createApp } from "@/routes/app.ts";
 import { asset, assets } from "@/routes/assets.ts";
+import { compressionReady } from "@/routes/compress.ts";
 
 const app = createApp();
+
+await compressionReady();
 
 describe("static files", () => {
   for (const [name, { path }] of Object.entries(assets)) {

@@ -1,7 +1,7 @@
 import { assert, assertEquals } from "@std/assert";
 import { describe, it } from "@std/testing/bdd";
 import { Hono } from "hono";
-import { compress } from "@/routes/compress.ts";
+import { compress, compressionReady } from "@/routes/compress.ts";
 
 const TEXT = "<p>Drill the gallery first.</p>\n".repeat(100);
 const app = new Hono();
@@ -16,6 +16,8 @@ app.get("/done", (c) => c.html(TEXT, 200, { "Content-Encoding": "br" }));
 
 const ask = (path: string, accept?: string) =>
   app.request(path, accept === undefined ? {} : { headers: { "accept-encoding": accept } });
+
+await compressionReady();
 
 describe("compress()", () => {
   for (const path of ["/html", "/svg", "/problem"]) {

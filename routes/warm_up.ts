@@ -1,0 +1,14 @@
+/** Loads what the first answer does not wait for. */
+import { unitsReady } from "@/lib/units/mod.ts";
+import { compressionReady } from "./compress.ts";
+
+/**
+ * Loads mathjs and zlib. Neither lets anything else run while it starts, so this
+ * is called when the first answer is on its way; what needs units awaits them itself.
+ *
+ * mathjs comes first: its file is read in the background, and meanwhile that answer gets out.
+ */
+export async function warmUp(): Promise<void> {
+  await unitsReady();
+  await compressionReady();
+}
