@@ -2,7 +2,7 @@
 import { bsfcFloor } from "@/lib/engine/mod.ts";
 import { formatQuantity } from "@/lib/units/mod.ts";
 import { ethanolShareOf, heatingValueOf } from "./fuel_choice.ts";
-import type { Fault } from "./read.ts";
+import type { Fault } from "./fault.ts";
 import type { PlanValues } from "./sections.ts";
 
 /** Port injection as far as the methods and the scope go [Pa gauge]. */

@@ -46,6 +46,8 @@ export interface QuantityField extends Common {
   readonly max: number;
   /** Why these are the bounds, to go on after the bound in a message. */
   readonly because: string;
+  /** What a pressure is counted from; the outside air (gauge) unless said. */
+  readonly reference?: "absolute";
   /** Where a mass flow is taken for a volume flow: at this density [kg/m^3]. */
   readonly massAt_kg_m3?: number;
   /** The value assumed until one is given, if there is an honest one. */

@@ -19,6 +19,7 @@ export type {
 export { type FieldAt, fieldAt, type PlanValues, type SectionName, SECTIONS } from "./sections.ts";
 export { type Plan, PLAN_VERSION, planSchema, type Typed } from "./schema.ts";
 export { type Assumption, type Resolved, resolvePlan } from "./resolve.ts";
-export { type Fault, type Reading, readPlan } from "./read.ts";
+export type { Fault } from "./fault.ts";
+export { type Reading, readPlan } from "./read.ts";
 export { type Boxes, boxesOf, planFromBoxes } from "./form.ts";
 export { packPlan, type Unpacked, unpackPlan } from "./link.ts";

@@ -1,16 +1,9 @@
 /** Reads anything that claims to be a plan: old versions are brought up, faults are named field by field. */
 import { crossFaults } from "./cross_checks.ts";
+import type { Fault } from "./fault.ts";
 import { resolvePlan } from "./resolve.ts";
 import { type Plan, planSchema } from "./schema.ts";
 import { upgrade } from "./upgrades.ts";
-
-/** What is wrong with one field. */
-export interface Fault {
-  /** Where: `engine.power`; empty for the plan as a whole. */
-  readonly path: string;
-  /** What to do about it, in words. */
-  readonly message: string;
-}
 
 /** A plan, or why it isn't one. */
 export type Reading =

@@ -1,6 +1,7 @@
 /** From a plan as typed to numbers in SI, with what is assumed filled in and listed. */
-import { type Kind, parseQuantity } from "@/lib/units/mod.ts";
+import { parseQuantity } from "@/lib/units/mod.ts";
 import type { Default, Earlier, Field, ListField } from "./field.ts";
+import { optionsOf } from "./quantity_options.ts";
 import type { Plan, Typed } from "./schema.ts";
 import { type PlanValues, SECTIONS } from "./sections.ts";
 
@@ -108,21 +109,9 @@ class Pass implements Earlier {
   #value(path: string, field: Field, typed: string | number): Value {
     if (field.type === "count") return Number(typed);
     if (field.type !== "quantity") return String(typed);
-    const parsed = parseQuantity(String(typed), field.kind satisfies Kind, massOf(field));
+    const parsed = parseQuantity(String(typed), field.kind, optionsOf(field));
     if (!parsed.ok) return undefined;
     if (parsed.note !== undefined) this.notes[path] = parsed.note;
     return parsed.value;
   }
-}
-
-const NO_MASS = {};
-const massOptions = new Map<number, { density_kg_m3: number }>();
-
-/** The options for a flow that may be typed as a mass flow; one object per density, not per call. */
-function massOf(field: Field): { density_kg_m3?: number } {
-  if (field.type !== "quantity" || field.massAt_kg_m3 === undefined) return NO_MASS;
-  const density_kg_m3 = field.massAt_kg_m3;
-  let options = massOptions.get(density_kg_m3);
-  if (!options) massOptions.set(density_kg_m3, options = { density_kg_m3 });
-  return options;
 }

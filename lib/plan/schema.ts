@@ -2,6 +2,7 @@
 import { z } from "zod";
 import { parseQuantity } from "@/lib/units/mod.ts";
 import type { Field, ListField } from "./field.ts";
+import { optionsOf } from "./quantity_options.ts";
 import { type SectionName, SECTIONS } from "./sections.ts";
 
 /** The version of the plans that this program writes. */
@@ -37,10 +38,9 @@ function ofField(label: string, field: Field): z.ZodType {
       return z.int(rule).min(field.min, rule).max(field.max, rule);
     }
     case "quantity": {
-      const { kind, min, max, because, massAt_kg_m3 } = field;
-      const mass = massAt_kg_m3 === undefined ? {} : { density_kg_m3: massAt_kg_m3 };
+      const options = optionsOf(field);
       return z.string().superRefine((text, context) => {
-        const parsed = parseQuantity(text, kind, { field: label, min, max, because, ...mass });
+        const parsed = parseQuantity(text, field.kind, options);
         if (!parsed.ok) context.addIssue({ code: "custom", message: parsed.message });
       });
     }

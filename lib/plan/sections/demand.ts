@@ -73,6 +73,7 @@ export const demand = section({
     idlePressure: {
       type: "quantity",
       kind: "pressure",
+      reference: "absolute",
       label: "Manifold pressure at idle",
       hint: "Absolute, like 35 kPa",
       why: "Fuel at idle, and pressure across the injectors there",

@@ -68,6 +68,7 @@ export const fuel = section({
     vapourPressure: {
       type: "quantity",
       kind: "pressure",
+      reference: "absolute",
       label: "Vapour pressure of the petrol at 37.8 °C",
       hint: "DVPE or Reid, absolute: summer 45 to 60 kPa, winter up to 100 kPa",
       when: (v) => v.word("fuel.name") !== "methanol" && v.word("fuel.name") !== "E100",

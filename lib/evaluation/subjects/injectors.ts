@@ -1,0 +1,232 @@
+/** Whether the injectors carry the power, and idle well. */
+import { type Stage, type StageDuties, stageDuty } from "@/lib/injector/mod.ts";
+import { fuelPerInjection, openTime, overSmallestPulse } from "@/lib/injector/mod.ts";
+import type { Context } from "../context.ts";
+import { CRITERIA } from "../criteria.ts";
+import type { DemandResults, PressureResults } from "../results.ts";
+
+/** What one stage was found to be. */
+export interface StageResults {
+  /** Injectors of the stage in the whole engine. */
+  readonly count: number;
+  /** Rated flow [m^3/s] and the differential pressure of the rating [Pa]. */
+  readonly ratedFlow_m3_s: number;
+  readonly ratedPressure_Pa: number;
+  /** Static flow at full power with the fuel in use [m^3/s] and [kg/s]. */
+  readonly staticFlow_m3_s: number;
+  readonly staticFlow_kg_s: number;
+  /** Dead time at the lowest voltage [s]. */
+  readonly deadTime_s: number;
+  /** Whole pulse at the power peak [s] and its share of the interval. */
+  readonly pulsePeak_s: number;
+  readonly dutyPeak: number;
+  /** Share of the interval at maximum speed. */
+  readonly dutyMaximum: number;
+  /** Rated flow that would meet the aim at both speeds [m^3/s]; none when dead time leaves no room. */
+  readonly neededFlow_m3_s: number | undefined;
+}
+
+/** What was found for the injectors. */
+export interface InjectorResults {
+  readonly stages: readonly StageResults[];
+  /** Fuel above which the secondary joins [kg/s]. */
+  readonly changeoverFuel_kg_s: number | undefined;
+  /** Open time of a primary injector at idle [s] and over its smallest repeatable pulse. */
+  readonly idleOpenTime_s: number | undefined;
+  readonly overSmallest: number | undefined;
+  /** Rated flow to shop for when the plan names no injector, for one at each cylinder [m^3/s]. */
+  readonly shopFlow_m3_s: number | undefined;
+}
+
+const OWED = [CRITERIA.dutyPeak, CRITERIA.dutyMaximum, CRITERIA.idlePulse] as const;
+
+/** An injector to size with where the plan names none; the needed flow does not depend on its flow. */
+const STAND_IN = { flow_m3_s: 1e-5, pressure_Pa: 3e5, deadTime_s: 1.3e-3 } as const;
+
+/** Judges the stages at the power peak and at maximum speed, and the primary at idle. */
+export function judgeInjectors(
+  context: Context,
+  demand: DemandResults,
+  pressures: PressureResults,
+): InjectorResults | undefined {
+  return context.subject(OWED, () => {
+    const named = stagesOf(context);
+    const given = named.length > 0;
+    const stages = given ? named : [standIn(context)];
+    const at = (section: string, interval_s: number): StageDuties | undefined =>
+      stageDuty(context.working, section, stages, {
+        fuel_kg_s: demand.fuel_kg_s,
+        density_kg_m3: demand.fuel.density_kg_m3,
+        differential_Pa: pressures.differentialPeak_Pa,
+        interval_s,
+        dutyAim: CRITERIA.dutyPeak.aim,
+        changeoverDuty: context.values.injectors.changeover,
+      });
+    const peak = at("injectors.peak", demand.intervalPeak_s);
+    const maximum = at("injectors.maximum", demand.intervalMaximum_s);
+    if (!peak || !maximum) return withoutPressure(context);
+    const needed = stages.map((_, i) =>
+      most(peak.stages[i]?.flowNeededAtRating_m3_s, maximum.stages[i]?.flowNeededAtRating_m3_s)
+    );
+    if (!given) return withoutInjectors(context, needed[0]);
+    judgeDuty(context, "dutyPeak", peak, needed);
+    judgeDuty(context, "dutyMaximum", maximum, needed);
+    return {
+      stages: stages.map((stage, i) => stageResults(stage, demand, [peak, maximum], i, needed[i])),
+      changeoverFuel_kg_s: peak.changeoverFuel_kg_s,
+      ...judgeIdle(context, demand, pressures, stages),
+      shopFlow_m3_s: undefined,
+    };
+  });
+}
+
+/** The stages as the injector room takes them. */
+export function stagesOf({ values }: Context): Stage[] {
+  return values.injectors.stages.flatMap((stage): Stage[] =>
+    stage.flow === undefined ? [] : [{
+      count: stage.perCylinder * values.engine.cylinders,
+      ratedFlow_m3_s: stage.flow,
+      ratedPressure_Pa: stage.pressure,
+      ratingDensity_kg_m3: RATING_DENSITY_KG_M3,
+      deadTime_s: stage.deadTime,
+    }]
+  );
+}
+
+/** n-heptane at 20 °C, the liquid that injectors are rated with. */
+const RATING_DENSITY_KG_M3 = 684;
+
+function standIn({ values }: Context): Stage {
+  return {
+    count: values.engine.cylinders,
+    ratedFlow_m3_s: STAND_IN.flow_m3_s,
+    ratedPressure_Pa: STAND_IN.pressure_Pa,
+    ratingDensity_kg_m3: RATING_DENSITY_KG_M3,
+    deadTime_s: STAND_IN.deadTime_s,
+  };
+}
+
+function most(a: number | undefined, b: number | undefined): number | undefined {
+  return a === undefined || b === undefined ? undefined : Math.max(a, b);
+}
+
+function judgeDuty(
+  context: Context,
+  which: "dutyPeak" | "dutyMaximum",
+  duties: StageDuties,
+  needed: readonly (number | undefined)[],
+): void {
+  const several = duties.stages.length > 1;
+  const section = which === "dutyPeak" ? "peak" : "maximum";
+  duties.stages.forEach((stage, i) => {
+    const flow = needed[i];
+    const want = flow === undefined
+      ? "Dead time alone takes the time there is: use injectors that open faster."
+      : `The aim needs ${context.say(flow, "flow")} at the rating.`;
+    context.check(CRITERIA[which], {
+      value: stage.duty,
+      because: stage.injects
+        ? `Pulses of ${context.say(stage.pulse_s, "duration")} take ${
+          context.say(stage.duty, "ratio")
+        } of the time between injections. ${want}`
+        : "The primary stage injects alone here.",
+      ...(several && { part: i + 1 }),
+      ...(stage.injects && { result: `injectors.${section}.${i}.duty` }),
+    });
+  });
+}
+
+function stageResults(
+  stage: Stage,
+  demand: DemandResults,
+  [peak, maximum]: readonly [StageDuties, StageDuties],
+  i: number,
+  needed: number | undefined,
+): StageResults {
+  const at = peak.stages[i];
+  const staticFlow_m3_s = at?.staticFlow_m3_s ?? 0;
+  return {
+    count: stage.count,
+    ratedFlow_m3_s: stage.ratedFlow_m3_s,
+    ratedPressure_Pa: stage.ratedPressure_Pa,
+    staticFlow_m3_s,
+    staticFlow_kg_s: staticFlow_m3_s * demand.fuel.density_kg_m3,
+    deadTime_s: stage.deadTime_s,
+    pulsePeak_s: at?.pulse_s ?? 0,
+    dutyPeak: at?.duty ?? 0,
+    dutyMaximum: maximum.stages[i]?.duty ?? 0,
+    neededFlow_m3_s: needed,
+  };
+}
+
+/** The primary alone feeds the idle; its open time must stay above what it repeats. */
+function judgeIdle(
+  context: Context,
+  demand: DemandResults,
+  pressures: PressureResults,
+  stages: readonly Stage[],
+): Pick<InjectorResults, "idleOpenTime_s" | "overSmallest"> {
+  const [primary] = stages;
+  const smallest = context.values.injectors.stages[0]?.smallestPulse;
+  if (demand.fuelIdle_kg_s === undefined || !primary || smallest === undefined) {
+    context.check(CRITERIA.idlePulse, {
+      value: undefined,
+      because: "Enter the swept volume: fuel at idle is found by the air route.",
+    });
+    return { idleOpenTime_s: undefined, overSmallest: undefined };
+  }
+  const idle = stageDuty(context.working, "injectors.idle", stages.slice(0, 1), {
+    fuel_kg_s: demand.fuelIdle_kg_s,
+    density_kg_m3: demand.fuel.density_kg_m3,
+    differential_Pa: pressures.differentialIdle_Pa,
+    interval_s: demand.intervalIdle_s,
+    dutyAim: CRITERIA.dutyPeak.aim,
+    changeoverDuty: context.values.injectors.changeover,
+  });
+  const open_s = idle?.stages[0]?.openTime_s;
+  if (open_s === undefined) {
+    context.check(CRITERIA.idlePulse, { value: undefined, because: "No pressure at idle." });
+    return { idleOpenTime_s: undefined, overSmallest: undefined };
+  }
+  const overSmallest = context.working.run("injectors.overSmallest", overSmallestPulse, {
+    openTime: open_s,
+    smallest,
+  });
+  context.check(CRITERIA.idlePulse, {
+    value: overSmallest,
+    because: `At idle the injector is open ${context.say(open_s, "duration")}, and repeats from ${
+      context.say(smallest, "duration")
+    }.`,
+    result: "injectors.overSmallest",
+  });
+  return { idleOpenTime_s: open_s, overSmallest };
+}
+
+function withoutPressure(context: Context): undefined {
+  for (const criterion of OWED) {
+    context.check(criterion, {
+      value: undefined,
+      because:
+        "The pressure across the injectors is too low to say anything: raise the set pressure.",
+    });
+  }
+  return undefined;
+}
+
+function withoutInjectors(context: Context, needed: number | undefined): InjectorResults {
+  const shop = needed === undefined
+    ? "No flow is enough with this dead time."
+    : `One injector at each cylinder needs ${context.say(needed, "flow")} at ${
+      context.say(STAND_IN.pressure_Pa, "pressure")
+    } to meet the aim.`;
+  for (const criterion of OWED) {
+    context.check(criterion, { value: undefined, because: `No injector is named yet. ${shop}` });
+  }
+  return {
+    stages: [],
+    changeoverFuel_kg_s: undefined,
+    idleOpenTime_s: undefined,
+    overSmallest: undefined,
+    shopFlow_m3_s: needed,
+  };
+}
