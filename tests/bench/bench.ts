@@ -4,10 +4,46 @@
  *
  * @module
  */
+import { unitsReady } from "@/lib/units/mod.ts";
 import { coldStart } from "./cold_start.ts";
+import { evaluationCosts } from "./evaluation.ts";
+import { pageCosts } from "./pages.ts";
 
-const { ours, bare } = await coldStart();
-console.log(
-  `cold start to first answer: ${ours.toFixed(0)} ms, ${(ours / bare).toFixed(2)} times the ` +
-    `bare Hono app's ${bare.toFixed(0)} ms`,
+let unmeasured = 0;
+
+async function print(title: string, lines: () => Promise<string[]>): Promise<void> {
+  console.log(title);
+  try {
+    for (const line of await lines()) console.log(`  ${line}`);
+  } catch (error) {
+    unmeasured++;
+    console.log(`  not measured: ${error instanceof Error ? error.message : error}`);
+  }
+}
+
+await print("Cold start to first answer, against a Hono app of one route", async () => {
+  const { ours, bare } = await coldStart();
+  return [`${(ours / bare).toFixed(2)} times (${ours.toFixed(0)} ms, ${bare.toFixed(0)} ms)`];
+});
+
+await unitsReady();
+
+await print(
+  "An evaluation, in structuredClones of its plan",
+  async () =>
+    (await evaluationCosts()).map(({ name, clones, perSecond }) =>
+      `${clones.toFixed(1)} (${perSecond.toFixed(0)} a second): ${name}`
+    ),
 );
+
+await print(
+  "A plan's page, in servings of the same bytes from memory",
+  async () =>
+    (await pageCosts()).map(({ name, servings, perSecond, bytes }) =>
+      `${servings.toFixed(1)} (${perSecond.toFixed(0)} a second, ${
+        (bytes / 1024).toFixed(0)
+      } KiB): ${name}`
+    ),
+);
+
+if (unmeasured > 0) Deno.exit(1);
