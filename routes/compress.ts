@@ -4,8 +4,8 @@ import type { Context, Next } from "hono";
 const TEXT = /^(?:text\/(?!event-stream)|image\/svg\+xml|application\/(?:[\w.-]+\+)?json)/;
 /** Below this, compression saves less than a packet. */
 const LEAST_BYTES = 1024;
-/** Of zlib's levels 1 to 9: a page in a third of the time of 6, for a fifth more bytes. */
-const LEVEL = 3;
+/** Of zlib's levels 1 to 9. A page of 95 KB: 0.26 ms to a tenth; level 6 takes twice that for 2 % fewer bytes. */
+const LEVEL = 4;
 
 let zlib: typeof import("node:zlib") | undefined;
 

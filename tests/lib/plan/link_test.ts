@@ -9,6 +9,7 @@ import {
   packPlan,
   unpackPlan,
 } from "@/lib/plan/link.ts";
+import { sources } from "../../helpers/sources.ts";
 
 const PLAN = {
   version: 1,
@@ -41,6 +42,12 @@ describe("packPlan()", () => {
   it("gives equal codes for equal plans, whatever the order of keys", async () => {
     const { rail, demand, engine, version } = PLAN;
     assertEquals(await packPlan({ rail, engine, version, demand }), CODE);
+  });
+  it("keeps the largest demo to a third of the budget", async () => {
+    for (const { path, text } of await sources("seeds", /\.json$/)) {
+      const { length } = await packPlan(JSON.parse(text));
+      assert(length < LINK_MAX_CHARACTERS / 3, `${path}: ${length} characters`);
+    }
   });
   it("refuses a plan whose code would be too long", async () => {
     const random = Array.from({ length: 5000 }, (_, i) => Math.imul(i + 1, 0x9e3779b1) >>> 0);
