@@ -1,7 +1,7 @@
 /** The BSFC assumed until the user states one. */
+import { fuelEnergy } from "@/lib/fuel/mod.ts";
 import type { Default, Earlier } from "./field.ts";
-import { ethanolShareOf } from "./fuel_choice.ts";
-import { heatingValueOf } from "./fuel_choice.ts";
+import { fuelSpecOf } from "./fuel_choice.ts";
 
 /** Petrol figures towards the thirsty end of the planning bands [g/kWh]. */
 const ON_PETROL = {
@@ -30,10 +30,15 @@ const SOURCE = {
 export function bsfcDefault(earlier: Earlier): Default | undefined {
   const cycle = earlier.word("engine.cycle") as keyof typeof ON_PETROL | undefined;
   const aspiration = earlier.word("engine.aspiration") as "natural" | "boosted" | undefined;
-  const fuel = earlier.word("fuel.name");
-  if (!cycle || !aspiration || !fuel) return undefined;
-  const share = ethanolShareOf(fuel, earlier.number("fuel.ethanolShare"));
-  const scale = heatingValueOf("petrol", 0) / heatingValueOf(fuel, share);
+  const name = earlier.word("fuel.name");
+  if (!cycle || !aspiration || !name) return undefined;
+  const fuel = fuelSpecOf({
+    name,
+    ethanolShare: earlier.number("fuel.ethanolShare"),
+    petrolDensity: earlier.number("fuel.petrolDensity"),
+    vapourPressure: undefined,
+  });
+  const scale = fuelEnergy({ ...fuel, base: "petrol", ethanolShare: 0 }) / fuelEnergy(fuel);
   const bsfc = Math.round(ON_PETROL[cycle][aspiration] * scale / 5) * 5;
   return { text: `${bsfc} g/kWh`, because: BECAUSE[cycle], source: SOURCE[cycle] };
 }

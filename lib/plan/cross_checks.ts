@@ -1,8 +1,9 @@
 /** What must hold between fields, each fault put at the field that the user would change. */
 import { bsfcFloor } from "@/lib/engine/mod.ts";
+import { fuelEnergy } from "@/lib/fuel/mod.ts";
 import { formatQuantity } from "@/lib/units/mod.ts";
-import { ethanolShareOf, heatingValueOf } from "./fuel_choice.ts";
 import type { Fault } from "./fault.ts";
+import { fuelSpecOf } from "./fuel_choice.ts";
 import type { PlanValues } from "./sections.ts";
 
 /** Port injection as far as the methods and the scope go [Pa gauge]. */
@@ -37,8 +38,7 @@ const RULES: readonly Rule[] = [
       : undefined,
   ({ demand, fuel }) => {
     if (demand.bsfc === undefined) return undefined;
-    const share = ethanolShareOf(fuel.name, fuel.ethanolShare);
-    const floor = bsfcFloor({ lowerHeatingValue: heatingValueOf(fuel.name, share) });
+    const floor = bsfcFloor({ lowerHeatingValue: fuelEnergy(fuelSpecOf(fuel)) });
     return demand.bsfc >= floor ? undefined : fault(
       "demand.bsfc",
       `BSFC at full power: lies below ${

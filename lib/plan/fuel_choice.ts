@@ -1,5 +1,5 @@
 /** From the fuel chosen in a plan to what the fuel room takes. */
-import { type FuelSpec, heatingValue } from "@/lib/fuel/mod.ts";
+import type { FuelSpec } from "@/lib/fuel/mod.ts";
 
 /** Ethanol by volume in the named blends. */
 const ETHANOL_SHARE: Readonly<Record<string, number>> = {
@@ -12,7 +12,7 @@ const ETHANOL_SHARE: Readonly<Record<string, number>> = {
 };
 
 /** What a plan says of its fuel. */
-interface FuelValues {
+export interface FuelValues {
   readonly name: string;
   readonly ethanolShare: number | undefined;
   readonly petrolDensity: number | undefined;

@@ -22,4 +22,5 @@ export { type Assumption, type Resolved, resolvePlan } from "./resolve.ts";
 export type { Fault } from "./fault.ts";
 export { type Reading, readPlan } from "./read.ts";
 export { type Boxes, boxesOf, planFromBoxes } from "./form.ts";
+export { fuelSpecOf, type FuelValues } from "./fuel_choice.ts";
 export { packPlan, type Unpacked, unpackPlan } from "./link.ts";

@@ -9,6 +9,7 @@
  */
 export { fillLine, type Line, line, type LineValue, type Piece, pieces } from "./line.ts";
 export type { ProofContext, ProofFuel } from "./context.ts";
+export { proofContextOf } from "./of_evaluation.ts";
 export { type Caution, type CautionId, type CautionPoint, DEFERS } from "./caution.ts";
 export { CAUTIONS, cautionsOf } from "./cautions.ts";
 export type { Place } from "./places.ts";

@@ -1,9 +1,20 @@
 /** How much fuel the engine needs, by power and by air. */
-import { EFFICIENCY_BANDS, engineDemand } from "@/lib/engine/mod.ts";
+import { type Demand, EFFICIENCY_BANDS, engineDemand } from "@/lib/engine/mod.ts";
 import type { FuelState } from "@/lib/fuel/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
-import type { DemandResults } from "../results.ts";
+
+/** Fuel and time for it. */
+export interface DemandResults extends Demand {
+  /** Power at the crankshaft [W]. */
+  readonly crankPower_W: number;
+  /** Fuel that the plan is sized for [kg/s]. */
+  readonly fuel_kg_s: number;
+  /** The same as a volume, at rail temperature [m^3/s]. */
+  readonly fuelVolume_m3_s: number;
+  /** The fuel at rail temperature. */
+  readonly fuel: FuelState;
+}
 
 const OWED = [CRITERIA.routes, CRITERIA.efficiency] as const;
 

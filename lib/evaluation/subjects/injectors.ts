@@ -3,7 +3,8 @@ import { type Stage, type StageDuties, stageDuty } from "@/lib/injector/mod.ts";
 import { fuelPerInjection, openTime, overSmallestPulse } from "@/lib/injector/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
-import type { DemandResults, PressureResults } from "../results.ts";
+import type { DemandResults } from "./demand.ts";
+import type { PressureResults } from "./pressures.ts";
 
 /** What one stage was found to be. */
 export interface StageResults {

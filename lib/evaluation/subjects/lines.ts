@@ -3,7 +3,7 @@ import { meanVelocity } from "@/lib/flow/mod.ts";
 import type { Criterion } from "../check.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
-import type { DemandResults } from "../results.ts";
+import type { DemandResults } from "./demand.ts";
 import type { PumpResults } from "./pump.ts";
 
 /** Velocities in the hoses [m/s]; undefined where there is no such hose or its bore is unknown. */

@@ -8,7 +8,8 @@ import {
 } from "@/lib/rail/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
-import type { DemandResults, PressureResults } from "../results.ts";
+import type { DemandResults } from "./demand.ts";
+import type { PressureResults } from "./pressures.ts";
 import type { InjectorResults } from "./injectors.ts";
 
 /** What was found for the gallery of one rail. */

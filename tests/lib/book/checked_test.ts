@@ -12,6 +12,7 @@ import { checks as sensor } from "../sensor/checks.ts";
 import { checks as strength } from "../strength/checks.ts";
 import { checks as supply } from "../supply/checks.ts";
 import { checks as thread } from "../thread/checks.ts";
+import { checks as walkround } from "../walkround/checks.ts";
 
 const CHECKS: readonly Check[] = [
   engine,
@@ -24,6 +25,7 @@ const CHECKS: readonly Check[] = [
   strength,
   supply,
   thread,
+  walkround,
 ].flat();
 
 for (const { title, methods } of BOOK) {

@@ -1,0 +1,114 @@
+/** The evaluation: a plan in, all that is found for it out. */
+import { ambientPressure } from "@/lib/engine/mod.ts";
+import { type FuelState, fuelState } from "@/lib/fuel/mod.ts";
+import { fuelSpecOf, type Plan, resolvePlan } from "@/lib/plan/mod.ts";
+import { ceilingsOf } from "./ceilings.ts";
+import { Context } from "./context.ts";
+import { CRITERIA } from "./criteria.ts";
+import type { Evaluation } from "./evaluation.ts";
+import type { Results } from "./results.ts";
+import { judgeBar } from "./subjects/bar.ts";
+import { judgeDemand } from "./subjects/demand.ts";
+import { judgeInjectors } from "./subjects/injectors.ts";
+import { judgeLines } from "./subjects/lines.ts";
+import { judgePort } from "./subjects/port.ts";
+import { findPressures } from "./subjects/pressures.ts";
+import { judgeProof } from "./subjects/proof.ts";
+import { judgePump } from "./subjects/pump.ts";
+import { judgeRail } from "./subjects/rail.ts";
+import { judgeSensor } from "./subjects/sensor.ts";
+
+/** Checks that stand open when the fuel need itself can't be found. */
+const ON_DEMAND = [
+  CRITERIA.dutyPeak,
+  CRITERIA.dutyMaximum,
+  CRITERIA.idlePulse,
+  CRITERIA.pumpMargin,
+  CRITERIA.railSpread,
+  CRITERIA.feedVelocity,
+] as const;
+
+/**
+ * Evaluates a plan. Pure: the same plan gives the same evaluation.
+ *
+ * @param plan A plan that `readPlan` accepted; `unitsReady()` must have been awaited once.
+ * @returns Results, checks, ceilings and the working.
+ *
+ * @example
+ * ```ts
+ * import { assert } from "@std/assert";
+ * import { readPlan } from "@/lib/plan/mod.ts";
+ * import { unitsReady } from "@/lib/units/mod.ts";
+ *
+ * await unitsReady();
+ * const reading = readPlan({
+ *   version: 1,
+ *   engine: {
+ *     cycle: "four-stroke", cylinders: 4, power: "200 hp", powerSpeed: "7000 rpm",
+ *     aspiration: "natural",
+ *   },
+ *   fuel: { name: "petrol" },
+ *   injectors: { stages: [{ flow: "440 cc/min" }] },
+ * });
+ * assert(reading.ok);
+ * const { checks } = evaluate(reading.plan);
+ *
+ * assert(checks.some((check) => check.id === "duty-peak" && check.verdict !== "open"));
+ * ```
+ */
+export function evaluate(plan: Plan): Evaluation {
+  const { values, assumed, missing, notes } = resolvePlan(plan);
+  const context = new Context(values);
+  const results = resultsOf(context);
+  return {
+    results,
+    checks: context.checks,
+    ceilings: ceilingsOf(context, results),
+    working: context.working.uses,
+    assumed,
+    missing,
+    notes,
+  };
+}
+
+function resultsOf(context: Context): Results {
+  const { working, values } = context;
+  const ambient_Pa = working.run("pressures.ambient_Pa", ambientPressure, {
+    altitude: values.engine.altitude,
+  });
+  const fuelAt = (prefix: string, temperature_K: number): FuelState | undefined =>
+    context.subject([], () => fuelState(working, prefix, fuelSpecOf(values.fuel), temperature_K));
+  const fuel = fuelAt("fuel", values.fuel.temperature);
+  const shopFuel = fuelAt("shopFuel", values.proof.temperature);
+  const demand = fuel && judgeDemand(context, { fuel, ambient_Pa });
+  const pressures = findPressures(context, ambient_Pa);
+  const fed = demand && pressures ? feed(context, demand, pressures) : withoutDemand(context);
+  const proof = shopFuel && judgeProof(context, { fuel: shopFuel, ambient_Pa });
+  judgeSensor(context, proof);
+  const bar = judgeBar(context, proof);
+  const port = judgePort(context);
+  return { demand, pressures, ...fed, bar, port, proof };
+}
+
+type Fed = Pick<Results, "injectors" | "pump" | "lines" | "rail">;
+
+function feed(
+  context: Context,
+  demand: NonNullable<Results["demand"]>,
+  pressures: NonNullable<Results["pressures"]>,
+): Fed {
+  const injectors = judgeInjectors(context, demand, pressures);
+  const pump = judgePump(context, demand, pressures);
+  const lines = judgeLines(context, demand, pump);
+  const returns = context.values.regulator.layout === "return";
+  const returned_m3_s = returns ? pump?.returned_m3_s ?? 0 : 0;
+  const rail = judgeRail(context, { demand, returned_m3_s }, pressures, injectors);
+  return { injectors, pump, lines, rail };
+}
+
+function withoutDemand(context: Context): Fed {
+  for (const criterion of ON_DEMAND) {
+    context.check(criterion, { value: undefined, because: "The fuel need could not be found." });
+  }
+  return { injectors: undefined, pump: undefined, lines: undefined, rail: undefined };
+}

@@ -1,0 +1,29 @@
+/**
+ * The evaluation of a plan: results, checks with verdicts, power ceilings, the working.
+ *
+ * @module
+ */
+export {
+  type Bound,
+  type Check,
+  type Criterion,
+  judge,
+  type Judged,
+  type Sense,
+  type Shown,
+  type Step,
+  type Verdict,
+} from "./check.ts";
+export { CRITERIA } from "./criteria.ts";
+export type { Ceiling, Evaluation } from "./evaluation.ts";
+export type { Results } from "./results.ts";
+export type { BarResults } from "./subjects/bar.ts";
+export type { DemandResults } from "./subjects/demand.ts";
+export type { InjectorResults, StageResults } from "./subjects/injectors.ts";
+export type { LineResults } from "./subjects/lines.ts";
+export type { PortResults } from "./subjects/port.ts";
+export type { PressureResults } from "./subjects/pressures.ts";
+export type { ProofResults } from "./subjects/proof.ts";
+export type { PumpResults } from "./subjects/pump.ts";
+export type { RailResults } from "./subjects/rail.ts";
+export { evaluate } from "./evaluate.ts";
