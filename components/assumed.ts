@@ -1,0 +1,38 @@
+/** What stands in for an answer not given, with the button that settles it. */
+import type { VNode } from "preact";
+import { type Assumption, type Field, fieldAt, type ListField } from "@/lib/plan/mod.ts";
+import { html } from "./html.ts";
+
+/** What {@linkcode Assumed} shows. */
+export interface AssumedProps {
+  /** The value that stands in, and why. */
+  readonly assumed: Assumption;
+  /** The id of the form that the button sends; without it there is no button. */
+  readonly form?: string | undefined;
+  /** The id of its words, for what they describe. */
+  readonly id?: string | undefined;
+}
+
+/** "assumed 40 °C: reason (source)", and a button that sends `confirm` with the path. */
+export function Assumed({ assumed, form, id }: AssumedProps): VNode {
+  const { path, label, text, because, source } = assumed;
+  const confirm = form && html`
+    <button name="confirm" value=${path} form=${form} aria-label=${`Confirm ${label}`}>
+      Confirm
+    </button>
+  `;
+  return html`
+    <p class="assumed">
+      <span id=${id}><b>assumed ${said(
+        fieldAt(path),
+        text,
+      )}:</b> ${because} (${source})</span>${" "}
+      ${confirm}
+    </p>
+  `;
+}
+
+/** A value as a page says it: the words of a choice, else the text. */
+export function said(field: Field | ListField | undefined, text: string): string {
+  return field?.type === "choice" ? field.options[text] ?? text : text;
+}

@@ -1,0 +1,78 @@
+/** Checks with their verdicts, worst first. */
+import type { VNode } from "preact";
+import type { Check, Verdict as Outcome } from "@/lib/evaluation/mod.ts";
+import type { System } from "@/lib/units/mod.ts";
+import { html } from "./html.ts";
+import { sentence, showBound, showShare, showValue } from "./show.ts";
+import { Verdict } from "./verdict.ts";
+import { WORST_FIRST } from "./verdict_summary.ts";
+
+/** What {@linkcode CheckList} shows. */
+export interface CheckListProps {
+  readonly checks: readonly Check[];
+  /** The units that the plan is shown in. */
+  readonly system: System;
+  /** Where the working of a result is shown, if it is: `(result) => "#working-" + result`. */
+  readonly workingHref?: ((result: string) => string | undefined) | undefined;
+}
+
+const WHAT_TO_DO: Readonly<Record<Outcome, string>> = {
+  fails: "past the limit",
+  open: "an answer is missing",
+  marginal: "between aim and limit",
+  meets: "on the right side of the aim",
+};
+
+/** The checks in groups by verdict, those to look at first on top. */
+export function CheckList({ checks, system, workingHref }: CheckListProps): VNode {
+  return html`
+    <div class="checks">
+      ${WORST_FIRST.map((verdict) => {
+        const group = checks.filter((check) => check.verdict === verdict);
+        return group.length > 0 && html`
+          <section class="check-group">
+            <h3>${Verdict({ verdict })} <small>${WHAT_TO_DO[verdict]}: ${group.length}</small></h3>
+            <ul>
+              ${group.map((check) => item(check, system, workingHref))}
+            </ul>
+          </section>
+        `;
+      })}
+    </div>
+  `;
+}
+
+function item(check: Check, system: System, workingHref: CheckListProps["workingHref"]): VNode {
+  const { id, title, value, limit, aim, margin, kind, sense, because, source, without } = check;
+  const href = check.result === undefined ? undefined : workingHref?.(check.result);
+  return html`
+    <li class=${`check check-${check.verdict}`} id=${`check-${id}`}>
+      <h4>${title}</h4>
+      <dl class="numbers">
+        ${value !== undefined && number("found", showValue(value, kind, system))}
+        ${limit !== undefined && number("limit", showBound(limit, sense, kind, system))}
+        ${aim !== undefined && number("aim", showBound(aim, sense, kind, system))}
+        ${margin !== undefined && number(
+          limit === undefined ? "margin to aim" : "margin to limit",
+          showShare(margin),
+        )}
+      </dl>
+      <p>${sentence(because)}</p>
+      <p class="source">
+        ${without && `${sentence(without)} `}Source: ${sentence(source)}${href !== undefined &&
+          html`
+            <a href=${href}>Show the working</a>
+          `}
+      </p>
+    </li>
+  `;
+}
+
+function number(label: string, value: string): VNode {
+  return html`
+    <div>
+      <dt>${label}</dt>
+      <dd>${value}</dd>
+    </div>
+  `;
+}

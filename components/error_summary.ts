@@ -1,0 +1,41 @@
+/** What could not be taken, on top of the page, each with a link to its box. */
+import type { VNode } from "preact";
+import { type Fault, fieldAt } from "@/lib/plan/mod.ts";
+import { html } from "./html.ts";
+
+/** What {@linkcode ErrorSummary} shows. */
+export interface ErrorSummaryProps {
+  /** At least one. */
+  readonly faults: readonly Fault[];
+}
+
+/** The list of faults; the page opens with it in focus. */
+export function ErrorSummary({ faults }: ErrorSummaryProps): VNode {
+  const count = faults.length;
+  const title = count === 1
+    ? "One answer could not be taken"
+    : `${count} answers could not be taken`;
+  return html`
+    <section class="faults" role="alert" aria-labelledby="faults-title" tabindex="-1" autofocus>
+      <h2 id="faults-title">${title}</h2>
+      <p>Nothing is worked out until they are put right. What you typed is kept below.</p>
+      <ul>
+        ${faults.map(({ path, message }) =>
+          html`
+            <li>${fieldAt(path) === undefined ? message : html`
+              <a href=${`#${path}`}>${labelOf(path)}: ${message}</a>
+            `}</li>
+          `
+        )}
+      </ul>
+    </section>
+  `;
+}
+
+/** The label of a box, with the row's name before it in a list. */
+function labelOf(path: string): string {
+  const [section, name, row] = path.split(".");
+  const label = fieldAt(path)?.label ?? path;
+  if (row === undefined) return label;
+  return `${fieldAt(`${section}.${name}`)?.label} ${Number(row) + 1}, ${label}`;
+}

@@ -1,0 +1,32 @@
+/** Values and bounds as the sheets write them. */
+import type { Bound, Sense, Shown } from "@/lib/evaluation/mod.ts";
+import { formatNumber, formatQuantity, type System } from "@/lib/units/mod.ts";
+
+/** A value in the plan's units. */
+export function showValue(value: number, kind: Shown, system: System): string {
+  return kind === "factor" ? formatNumber(value) : formatQuantity(value, kind, system);
+}
+
+const SENSES: Readonly<Record<Sense, string>> = {
+  "at-most": "at most ",
+  "at-least": "at least ",
+  within: "",
+};
+
+/** A bound with the side that it has to be kept on: "at most 90.0 %". */
+export function showBound(bound: Bound, sense: Sense, kind: Shown, system: System): string {
+  if (typeof bound === "number") return SENSES[sense] + showValue(bound, kind, system);
+  const [low, high] = bound.map((end) => showValue(end, kind, system));
+  return `${low} to ${high}`;
+}
+
+/** A share in whole percent, or one decimal where that is small: "-12 %", "3.4 %". */
+export function showShare(share: number): string {
+  const percent = share * 100;
+  return `${percent.toFixed(Math.abs(percent) < 9.95 ? 1 : 0).replace("-", "−")} %`;
+}
+
+/** A text with a full stop, unless it ends with a mark of its own. */
+export function sentence(text: string): string {
+  return /[.!?:]$/.test(text) ? text : `${text}.`;
+}

@@ -1,0 +1,16 @@
+/** The examples of every component. */
+import { checkExamples } from "./checks.ts";
+import type { Examples } from "./example.ts";
+import { listExamples } from "./lists.ts";
+import { methodExamples } from "./methods.ts";
+import { pageExamples } from "./pages.ts";
+import { planExamples } from "./plan.ts";
+
+/** By component, then by what the example shows. */
+export const EXAMPLES: Examples = {
+  ...planExamples,
+  ...checkExamples,
+  ...methodExamples,
+  ...listExamples,
+  ...pageExamples,
+};
