@@ -2,15 +2,19 @@
 import { Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { csrf } from "hono/csrf";
+import { addApi } from "./api.ts";
 import { addAssets } from "./assets.ts";
 import { compress } from "./compress.ts";
 import type { AppEnv } from "./env.ts";
 import { fault } from "./fault.ts";
+import { addDemos } from "./demo.ts";
 import { addHealth } from "./health.ts";
 import { methodsAt } from "./methods_at.ts";
 import { onError } from "./on_error.ts";
 import { type Rate, rateLimit } from "./rate_limit.ts";
 import { type Log, requestLog } from "./request_log.ts";
+import { addMethods } from "./methods.ts";
+import { addPlan } from "./plan.ts";
 import { addRobots } from "./robots.ts";
 import { securityHeaders } from "./security_headers.ts";
 import { addStart } from "./start.ts";
@@ -53,6 +57,10 @@ export function createApp(options: AppOptions = {}): App {
   app.use(csrf());
 
   addStart(app);
+  addDemos(app);
+  addPlan(app);
+  addMethods(app);
+  addApi(app);
   addHealth(app);
   addRobots(app);
   addAssets(app);

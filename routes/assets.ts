@@ -2,6 +2,7 @@
 import type { Context, Hono } from "hono";
 import { acceptsGzip, gzip } from "./compress.ts";
 import type { AppEnv } from "./env.ts";
+import css from "@/components/style.css" with { type: "text" };
 import icon from "./icon.svg" with { type: "text" };
 
 /** One static file. */
@@ -48,6 +49,7 @@ export async function asset(name: string, type: string, text: string): Promise<A
 /** Every static file, by what pages call it. */
 export const assets = {
   icon: await asset("icon.svg", "image/svg+xml", icon),
+  style: await asset("style.css", "text/css; charset=utf-8", css),
 };
 
 /** Serves them; the icon also where browsers ask for it unasked. */

@@ -1,6 +1,7 @@
 /** Answers that say what went wrong: a page for people, `application/problem+json` for programs. */
 import type { Context } from "hono";
-import { errorPage } from "./error_page.ts";
+import type { MessageKind } from "@/components/messages.ts";
+import { messagePage } from "./message.ts";
 
 /** The statuses that this service answers a fault with. */
 export type FaultStatus = 400 | 403 | 404 | 405 | 413 | 415 | 429 | 500;
@@ -16,6 +17,18 @@ const TITLES: Readonly<Record<FaultStatus, string>> = {
   500: "Something went wrong",
 };
 
+/** What a page says to do about each. */
+const KINDS: Readonly<Record<FaultStatus, MessageKind>> = {
+  400: "not-found",
+  403: "not-found",
+  404: "not-found",
+  405: "not-found",
+  413: "too-large",
+  415: "not-found",
+  429: "too-many",
+  500: "internal",
+};
+
 /**
  * Answers with a fault. Below `/api/` it is a problem by RFC 9457, elsewhere a page.
  *
@@ -25,20 +38,18 @@ const TITLES: Readonly<Record<FaultStatus, string>> = {
  * @param more Further members of the problem, such as the fields concerned.
  * @returns The answer.
  */
-export function fault(
+export async function fault(
   c: Context,
   status: FaultStatus,
   detail: string,
   more: Readonly<Record<string, unknown>> = {},
-): Response {
+): Promise<Response> {
   const title = TITLES[status];
   if (isForPrograms(c)) {
     const problem = { type: "about:blank", title, status, detail, ...more };
     return c.body(JSON.stringify(problem), status, { "Content-Type": "application/problem+json" });
   }
-  return c.body(errorPage({ title, detail }), status, {
-    "Content-Type": "text/html; charset=utf-8",
-  });
+  return c.html(await messagePage(KINDS[status], { title, detail }), status);
 }
 
 function isForPrograms(c: Context): boolean {

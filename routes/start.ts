@@ -1,26 +1,11 @@
-/** GET /: the start page. */
+/** GET /: the start page, with the eight questions and the demo plans. */
 import type { Hono } from "hono";
-import { assets } from "./assets.ts";
 import type { AppEnv } from "./env.ts";
 
-/** Adds it. */
+/** Adds it. What it is made with is loaded when it is first asked for. */
 export function addStart(app: Hono<AppEnv>): void {
-  app.get("/", (c) => c.html(page));
+  app.get("/", async (c) => {
+    const { startPage } = await import("./start_page.ts");
+    return c.html(startPage({ boxes: new Map(), faults: [] }));
+  });
 }
-
-// A bare page until the components are wired in here.
-const page = `<!doctype html>
-<html lang="en">
-  <head>
-    <meta charset="utf-8">
-    <meta name="viewport" content="width=device-width, initial-scale=1">
-    <title>Dryrail</title>
-    <link rel="icon" href="${assets.icon.path}">
-  </head>
-  <body>
-    <main>
-      <h1>Dryrail</h1>
-    </main>
-  </body>
-</html>
-`;

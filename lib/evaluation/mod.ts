@@ -27,3 +27,9 @@ export type { ProofResults } from "./subjects/proof.ts";
 export type { PumpResults } from "./subjects/pump.ts";
 export type { RailResults } from "./subjects/rail.ts";
 export { evaluate } from "./evaluate.ts";
+export {
+  type RailPressureRow,
+  railPressureTable,
+  type SensorTransfer,
+  tunerSensor,
+} from "./tuner.ts";

@@ -17,7 +17,7 @@ export type {
   ValueOf,
 } from "./field.ts";
 export { type FieldAt, fieldAt, type PlanValues, type SectionName, SECTIONS } from "./sections.ts";
-export { type Plan, PLAN_VERSION, planSchema, type Typed } from "./schema.ts";
+export { type Plan, PLAN_VERSION, planJsonSchema, planSchema, type Typed } from "./schema.ts";
 export { type Assumption, type Resolved, resolvePlan } from "./resolve.ts";
 export type { Fault } from "./fault.ts";
 export { type Reading, readPlan } from "./read.ts";

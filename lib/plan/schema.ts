@@ -115,3 +115,19 @@ export const planSchema: z.ZodType = z.strictObject({
   title: "Dryrail plan",
   description: "Every quantity is text with its unit, as typed. What is left out is assumed.",
 });
+
+/**
+ * Gives the JSON Schema of a plan, for programs that write one.
+ *
+ * @returns A JSON Schema, draft 2020-12.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * assertEquals(planJsonSchema().title, "Dryrail plan");
+ * ```
+ */
+export function planJsonSchema(): Readonly<Record<string, unknown>> {
+  return z.toJSONSchema(planSchema, { io: "input" });
+}

@@ -6,6 +6,7 @@ import {
   pumpFlowToAskFor,
   pumpMargin,
   returnFlow,
+  STANDARD_GRAVITY_m_s2,
   type Untold,
 } from "@/lib/supply/mod.ts";
 import type { Context } from "../context.ts";
@@ -55,6 +56,7 @@ export function judgePump(
       railPressure: pressures.railPeak_Pa,
       losses: values.supply.feedLoss,
       density: demand.fuel.density_kg_m3,
+      gravity: STANDARD_GRAVITY_m_s2,
       height: 0,
     });
     const voltage_V = values.injectors.lowestVoltage - values.pump.wireLoss;

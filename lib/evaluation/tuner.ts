@@ -1,0 +1,86 @@
+/** Tables that the tuner is handed, worked out on demand. */
+import { scaledFlow } from "@/lib/flow/mod.ts";
+import { injectorPressures, LEAST_DIFFERENTIAL_Pa } from "@/lib/injector/mod.ts";
+import { Working } from "@/lib/method/mod.ts";
+import type { PlanValues } from "@/lib/plan/mod.ts";
+import type { Evaluation } from "./evaluation.ts";
+
+/** Rail pressure and injector flow at one manifold pressure. */
+export interface RailPressureRow {
+  /** In the manifold [Pa, absolute]. */
+  readonly manifold_Pa: number;
+  /** In the rail [Pa, gauge]. */
+  readonly rail_Pa: number;
+  /** Across the injectors [Pa]. */
+  readonly differential_Pa: number;
+  /** Flow of a primary injector over its flow at rating; undefined without an injector. */
+  readonly flowShare: number | undefined;
+}
+
+/** Steps of manifold pressure from idle to the highest boost. */
+const STEPS = 5;
+
+/**
+ * Finds rail pressure against manifold pressure, from idle to full power.
+ *
+ * @param evaluation The evaluated plan.
+ * @param values The same plan in numbers.
+ * @returns One row for each manifold pressure, rising; none while pressures are not known.
+ */
+export function railPressureTable(evaluation: Evaluation, values: PlanValues): RailPressureRow[] {
+  const { pressures } = evaluation.results;
+  if (!pressures) return [];
+  const { manifoldIdle_Pa: from, manifoldPeak_Pa: to, ambient_Pa } = pressures;
+  const working = new Working();
+  return Array.from({ length: STEPS + 1 }, (_, i) => {
+    const manifold_Pa = from + (to - from) * i / STEPS;
+    const found = injectorPressures(working, "tuner", {
+      setPressure_Pa: values.regulator.setPressure,
+      reference: values.regulator.reference ?? "manifold",
+      manifold_Pa,
+      ambient_Pa,
+    });
+    return {
+      manifold_Pa,
+      rail_Pa: found.railPressure_Pa,
+      differential_Pa: found.differential_Pa,
+      flowShare: flowShare(working, evaluation, values, found.differential_Pa),
+    };
+  });
+}
+
+function flowShare(
+  working: Working,
+  { results }: Evaluation,
+  values: PlanValues,
+  differential_Pa: number,
+): number | undefined {
+  const [stage] = values.injectors.stages;
+  if (stage?.flow === undefined || !results.demand || differential_Pa < LEAST_DIFFERENTIAL_Pa) {
+    return undefined;
+  }
+  const flow = working.run("tuner.flow_m3_s", scaledFlow, {
+    flow: stage.flow,
+    differential: stage.pressure,
+    newDifferential: differential_Pa,
+    density: 684,
+    newDensity: results.demand.fuel.density_kg_m3,
+  });
+  return flow / stage.flow;
+}
+
+/** The transfer of the pressure sensor. */
+export interface SensorTransfer {
+  /** Output at zero gauge pressure and at full scale [V]. */
+  readonly zero_V: number;
+  readonly full_V: number;
+  /** Pressure per volt of output [Pa/V]. */
+  readonly slope_Pa_V: number;
+}
+
+/** Finds the sensor's transfer from its supply, shares and range. */
+export function tunerSensor({ sensor }: PlanValues): SensorTransfer {
+  const zero_V = sensor.supply * sensor.lowShare;
+  const full_V = sensor.supply * sensor.highShare;
+  return { zero_V, full_V, slope_Pa_V: sensor.range / (full_V - zero_V) };
+}

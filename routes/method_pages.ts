@@ -1,0 +1,26 @@
+/** Makes the pages of the method book. */
+import { mathmlReady } from "@/components/mathml.ts";
+import { MethodPage } from "@/components/method_page.ts";
+import { MethodsPage } from "@/components/methods_page.ts";
+import { type PageProps, renderPage } from "@/components/page.ts";
+import { BOOK, methodById } from "@/lib/book/mod.ts";
+import { assets } from "./assets.ts";
+
+/** The index of all methods. */
+export function methodsPage(): string {
+  return page({ title: "Methods", children: MethodsPage({ chapters: BOOK }) });
+}
+
+/** The page of one method; undefined when there is none of that id. */
+export async function methodPage(id: string): Promise<string | undefined> {
+  const method = methodById(id);
+  if (method === undefined) return undefined;
+  await mathmlReady();
+  const chapter = BOOK.find(({ methods }) => methods.includes(method));
+  const subject = chapter?.title ?? "";
+  return page({ title: method.title, children: MethodPage({ method, subject }) });
+}
+
+function page(props: Pick<PageProps, "title" | "children">): string {
+  return renderPage({ stylesheet: assets.style.path, icon: assets.icon.path, ...props });
+}

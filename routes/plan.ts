@@ -1,0 +1,75 @@
+/**
+ * POST /plan: takes a form and leads to the plan's own address.
+ * GET /p/:code/:sheet: the sheets of the plan that the address holds.
+ *
+ * The plan stands whole in the address; nothing is stored.
+ */
+import type { Context, Hono } from "hono";
+import { type Boxes, packPlan, type Plan, unpackPlan } from "@/lib/plan/mod.ts";
+import type { AppEnv } from "./env.ts";
+import { messagePage } from "./message.ts";
+import type { SheetName } from "./plan_pages.ts";
+
+/** The sheets by the last part of their address. */
+const SHEETS: readonly string[] = [
+  "size",
+  "drill",
+  "prove",
+  "hand-over",
+  "working",
+] satisfies SheetName[];
+
+/** Adds both. */
+export function addPlan(app: Hono<AppEnv>): void {
+  app.post("/plan", takeForm);
+  app.get("/p/:code", (c) => c.redirect(`/p/${c.req.param("code")}/size`, 302));
+  app.get("/p/:code/:sheet", showSheet);
+}
+
+/** Reads a form; sends on to the plan, or shows the form again with what can't be taken. */
+async function takeForm(c: Context): Promise<Response> {
+  const pages = await import("./plan_pages.ts");
+  const boxes = boxesFrom(await c.req.formData());
+  const taken = await pages.takeBoxes(boxes);
+  if ("page" in taken) return c.html(taken.page, 422);
+  try {
+    const anchor = taken.confirmed === undefined ? "" : "#assumed";
+    return c.redirect(`/p/${await packPlan(taken.plan)}/size${anchor}`, 303);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return c.html(await pages.tooLong(boxes), 422);
+  }
+}
+
+/** The text of every box; files and repeated names are no part of a plan. */
+function boxesFrom(form: FormData): Boxes {
+  const boxes = new Map<string, string>();
+  for (const [name, value] of form) if (typeof value === "string") boxes.set(name, value);
+  return boxes;
+}
+
+async function showSheet(c: Context): Promise<Response> {
+  const sheet = c.req.param("sheet") ?? "";
+  if (!SHEETS.includes(sheet)) return c.notFound() as Response;
+  const code = c.req.param("code") ?? "";
+  const opened = await openPlan(code);
+  if ("problem" in opened) return c.html(await messagePage(opened.problem), 400);
+  const pages = await import("./plan_pages.ts");
+  const link = new URL(`/p/${code}/size`, c.req.url).href;
+  return c.html(await pages.sheetPage(sheet as SheetName, { plan: opened.plan, code, link }));
+}
+
+type Opened =
+  | { readonly plan: Plan }
+  | { readonly problem: Parameters<typeof messagePage>[0] };
+
+/** The plan that an address holds, or why it holds none. */
+async function openPlan(code: string): Promise<Opened> {
+  const unpacked = await unpackPlan(code);
+  if (!unpacked.ok) return { problem: unpacked.reason };
+  const { read } = await import("./plan_pages.ts");
+  const reading = await read(unpacked.plan);
+  if (reading.ok) return { plan: reading.plan };
+  const newer = reading.faults.some(({ path }) => path === "version");
+  return { problem: newer ? "unknown-version" : "no-plan" };
+}

@@ -1,0 +1,238 @@
+import { assert, assertEquals } from "@std/assert";
+import fc from "fast-check";
+import { type Check, CRITERIA, evaluate, type Verdict } from "@/lib/evaluation/mod.ts";
+import { packPlan, type Plan, readPlan, unpackPlan } from "@/lib/plan/mod.ts";
+import { unitsReady } from "@/lib/units/mod.ts";
+import { demos } from "@/routes/demos.ts";
+import { arbitraryPlan } from "../../helpers/arbitrary_plan.ts";
+import { notFinite, UNFIT_TEXT } from "../../helpers/finite.ts";
+
+await unitsReady();
+
+const VERDICTS: readonly Verdict[] = ["meets", "marginal", "fails", "open"];
+
+/** Checks that every plan gets; the others hang on boost, layout, pump place or kind of port. */
+const ALWAYS = [
+  "routes",
+  "efficiency",
+  "duty-peak",
+  "duty-maximum",
+  "idle-pulse",
+  "rail-spread",
+  "feed-velocity",
+  "pump-margin",
+  "sensor-range",
+  "wall",
+  "yield",
+  "port-thread",
+  "air-energy",
+  "proof-rating",
+  "gauge-steps",
+];
+
+function planOf(document: unknown): Plan {
+  const reading = readPlan(document);
+  assert(reading.ok, JSON.stringify(reading));
+  return reading.plan;
+}
+
+function find(plan: Plan, id: string): Check {
+  const check = evaluate(plan).checks.find((c) => c.id === id);
+  assert(check, `no check ${id}`);
+  return check;
+}
+
+Deno.test("any valid plan evaluates to finite numbers and a verdict for every check", () => {
+  let taken = 0;
+  fc.assert(
+    fc.property(arbitraryPlan, (document) => {
+      const reading = readPlan(document);
+      if (!reading.ok) {
+        for (const { message } of reading.faults) assert(!UNFIT_TEXT.test(message), message);
+        return;
+      }
+      taken++;
+      const evaluation = evaluate(reading.plan);
+      assertEquals(notFinite(evaluation), []);
+      const ids = evaluation.checks.map(({ id }) => id);
+      for (const id of ALWAYS) {
+        assert(
+          ids.some((found) => found === id || found.startsWith(`${id}-`)),
+          `no verdict for ${id}`,
+        );
+      }
+      assertEquals(new Set(ids).size, ids.length, "check ids are unique");
+      for (const { verdict, because, value } of evaluation.checks) {
+        assert(VERDICTS.includes(verdict));
+        assert(because.length > 0 && !UNFIT_TEXT.test(because), because);
+        assertEquals(verdict === "open", value === undefined);
+      }
+    }),
+    { numRuns: 1500, seed: 4 },
+  );
+  assert(taken > 150, `only ${taken} of the random plans were valid`);
+});
+
+Deno.test("a plan survives the round trip through its link", async () => {
+  await fc.assert(
+    fc.asyncProperty(arbitraryPlan, async (document) => {
+      const reading = readPlan(document);
+      if (!reading.ok) return;
+      const unpacked = await unpackPlan(await packPlan(reading.plan));
+      assert(unpacked.ok);
+      const again = readPlan(unpacked.plan);
+      assert(again.ok);
+      assertEquals(again.plan, JSON.parse(JSON.stringify(reading.plan)));
+    }),
+    { numRuns: 300, seed: 5 },
+  );
+});
+
+Deno.test("evaluate() is pure: the same plan twice, the plan untouched", () => {
+  for (const { plan } of demos) {
+    const read = planOf(plan);
+    const before = structuredClone(read);
+    assertEquals(evaluate(read), evaluate(before));
+    assertEquals(read, before);
+  }
+});
+
+Deno.test("every criterion has a limit and an aim, or says why not", () => {
+  for (const criterion of Object.values(CRITERIA)) {
+    const both = "limit" in criterion && "aim" in criterion;
+    assert(both || "without" in criterion, criterion.id);
+    assert(criterion.source.length > 3, criterion.id);
+  }
+});
+
+Deno.test("limits and aims are those of the design's table", () => {
+  // decisions.md, "Limits and aims", copied by hand
+  const table: [keyof typeof CRITERIA, number, number][] = [
+    ["dutyPeak", 0.9, 0.8],
+    ["dutyMaximum", 0.9, 0.8],
+    ["idlePulse", 1, 1.2],
+    ["pumpMargin", 0.1, 0.2],
+    ["feedVelocity", 6, 3],
+    ["suctionVelocity", 1.5, 1],
+    ["railSpread", 0.02, 0.01],
+    ["sensorRange", 1, 1.2],
+    ["wall", 0.002, 0.003],
+    ["portThread", 2, 3],
+    ["yield", 2, 4],
+    ["seatRing", 0.001, 0.0015],
+    ["seatGallery", 0.001, 0.002],
+    ["sensorReach", 0.0002, 0.0005],
+    ["gaugeSteps", 2, 3],
+  ];
+  for (const [key, limit, aim] of table) {
+    const criterion = CRITERIA[key] as { readonly limit?: number; readonly aim?: number };
+    assertEquals([criterion.limit, criterion.aim], [limit, aim], key);
+  }
+});
+
+Deno.test("every result that a check names has its working", () => {
+  for (const { name, plan } of demos) {
+    const { checks, working } = evaluate(planOf(plan));
+    const known = new Set(working.map(({ result }) => result));
+    for (const { id, result } of checks) {
+      if (result !== undefined) assert(known.has(result), `${name}: ${id} names ${result}`);
+    }
+  }
+});
+
+Deno.test("each demo gives a verdict on injectors, pump, rail and port", () => {
+  for (const { name, plan } of demos) {
+    const { checks } = evaluate(planOf(plan));
+    for (const id of ["duty-peak", "pump-margin", "rail-spread", "port-thread", "wall"]) {
+      const found = checks.filter((c) => c.id === id || c.id.startsWith(`${id}-`));
+      assert(
+        found.length > 0 && found.every((c) => c.verdict !== "open"),
+        `${name}: ${id} is open`,
+      );
+    }
+  }
+});
+
+const EIGHT = {
+  version: 1,
+  engine: {
+    cycle: "four-stroke",
+    cylinders: 4,
+    power: "300 hp",
+    powerSpeed: "7000 rpm",
+    aspiration: "boosted",
+    boost: "1 bar",
+  },
+  fuel: { name: "petrol" },
+  demand: { bsfc: "365 g/kWh" },
+  injectors: { stages: [{ flow: "1000 cc/min", pressure: "3 bar", deadTime: "1.2 ms" }] },
+  rail: { bore: "12 mm", height: "25 mm" },
+};
+
+Deno.test("duty by hand: power, BSFC, root law and dead time", () => {
+  // 300 hp * 365 g/kWh / 3600 = 22.68 g/s; 4 injectors, 2 turns at 7000 rpm: 97.2 mg a shot.
+  // Differential 3 bar (manifold-referenced), petrol 722.6 kg/m3 at 40 C against 684 of the
+  // rating: 16.667 * sqrt(684/722.6) = 16.216 mm3/ms = 11.718 mg/ms; 8.295 ms + 1.2 of 17.143.
+  const check = find(planOf(EIGHT), "duty-peak");
+  assert(Math.abs((check.value ?? 0) - 0.554) < 0.004, `${check.value}`);
+  assertEquals(check.verdict, "meets");
+});
+
+Deno.test("without boost reference the differential falls by the boost, and duty rises by its root", () => {
+  const open = (document: unknown): number => {
+    const { results } = evaluate(planOf(document));
+    const stage = results.injectors?.stages[0];
+    return (stage?.pulsePeak_s ?? 0) - (stage?.deadTime_s ?? 0);
+  };
+  const referenced = open(EIGHT);
+  const plain = open({ ...EIGHT, regulator: { reference: "atmosphere" } });
+  assert(Math.abs(plain / referenced - Math.sqrt(3 / 2)) < 1e-6);
+});
+
+const PUMP_CASES: [name: string, points: object[], verdict: Verdict][] = [
+  ["no figure", [], "open"],
+  [
+    "a point above the need at a higher pressure",
+    [{ pressure: "6 bar", flow: "300 L/h" }],
+    "marginal",
+  ],
+  ["a point below the need at a lower pressure", [{ pressure: "2 bar", flow: "60 L/h" }], "fails"],
+  ["a point that tells nothing", [{ pressure: "3 bar", flow: "300 L/h" }], "open"],
+];
+for (const [name, points, verdict] of PUMP_CASES) {
+  Deno.test(`a pump with ${name} is ${verdict}, and the flow to shop for is said`, () => {
+    const check = find(planOf({ ...EIGHT, pump: { points } }), "pump-margin");
+    assertEquals(check.verdict, verdict);
+    assert(/Needed: .* at .* and .* V/.test(check.because), check.because);
+  });
+}
+
+Deno.test("a plan without injectors says which flow to shop for", () => {
+  const plan = planOf({ ...EIGHT, injectors: undefined });
+  assertEquals(find(plan, "duty-peak").verdict, "open");
+  const shop = evaluate(plan).results.injectors?.shopFlow_m3_s ?? 0;
+  // The flow found makes the whole pulse meet the aim when it is then entered.
+  const flow = `${shop * 6e7} cc/min`;
+  const bought = planOf({ ...EIGHT, injectors: { stages: [{ flow, deadTime: "1.3 ms" }] } });
+  const duty = Math.max(
+    find(bought, "duty-peak").value ?? 0,
+    find(bought, "duty-maximum").value ?? 0,
+  );
+  assert(Math.abs(duty - CRITERIA.dutyPeak.aim) < 1e-6, `${duty}`);
+});
+
+Deno.test("a ceiling is the power at which its check reaches the limit", () => {
+  const target = 300 * 745.699872;
+  const injectors = evaluate(planOf(EIGHT)).ceilings.find(({ id }) => id === "injectors");
+  const power = injectors?.power_W ?? 0;
+  assert(power > target);
+  const there = planOf({ ...EIGHT, engine: { ...EIGHT.engine, power: `${power} W` } });
+  assert(Math.abs((find(there, "duty-peak").value ?? 0) - CRITERIA.dutyPeak.limit) < 1e-6);
+});
+
+Deno.test("wheel power asks for more fuel than crank power", () => {
+  const fuel = (powerAt: string): number =>
+    evaluate(planOf({ ...EIGHT, engine: { ...EIGHT.engine, powerAt, drivetrainLoss: "20 %" } }))
+      .results.demand?.fuel_kg_s ?? 0;
+  assert(Math.abs(fuel("wheels") / fuel("crank") - 1 / 0.8) < 1e-9);
+});

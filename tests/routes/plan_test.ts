@@ -1,0 +1,171 @@
+import { assert, assertEquals, assertMatch, assertStringIncludes } from "@std/assert";
+import fc from "fast-check";
+import { packPlan } from "@/lib/plan/mod.ts";
+import { createApp } from "@/routes/app.ts";
+import { demos } from "@/routes/demos.ts";
+import { UNFIT_TEXT } from "../helpers/finite.ts";
+
+const app = createApp({ rate: { burst: 1e9, perSecond: 1e9 } });
+const ORIGIN = { origin: "http://localhost" };
+
+const LEAST = {
+  "engine.cycle": "four-stroke",
+  "engine.cylinders": "4",
+  "engine.power": "300 hp",
+  "engine.powerSpeed": "7000 rpm",
+  "engine.aspiration": "natural",
+  "fuel.name": "petrol",
+};
+
+async function send(boxes: Record<string, string>): Promise<Response> {
+  return await app.request("http://localhost/plan", {
+    method: "POST",
+    headers: ORIGIN,
+    body: new URLSearchParams(boxes),
+  });
+}
+
+async function text(path: string, status = 200): Promise<string> {
+  const answer = await app.request(`http://localhost${path}`);
+  assertEquals(answer.status, status, path);
+  return await answer.text();
+}
+
+/** The page's words, without its markup. */
+function words(page: string): string {
+  return page.replaceAll(/<[^>]*>/g, " ");
+}
+
+Deno.test("the start page asks the eight questions and lists the demos", async () => {
+  const page = await text("/");
+  for (const name of Object.keys(LEAST)) assertStringIncludes(page, `name="${name}"`);
+  for (const { name } of demos) assertStringIncludes(page, `/demo/${name}`);
+});
+
+Deno.test("a form leads to the plan's own address, and the plan reads back as typed", async () => {
+  const answer = await send(LEAST);
+  assertEquals(answer.status, 303);
+  const path = answer.headers.get("location") ?? "";
+  assertMatch(path, /^\/p\/1\.[\w-]+\/size$/);
+  const page = await text(path);
+  assertStringIncludes(page, 'value="300 hp"');
+  assertStringIncludes(page, "Injector duty at the power peak");
+});
+
+Deno.test("bad answers are shown at their boxes, nothing typed is lost", async () => {
+  const answer = await send({ ...LEAST, "engine.power": "lots <b>", "rail.bore": "5 psi" });
+  assertEquals(answer.status, 422);
+  const page = await answer.text();
+  assertStringIncludes(page, 'value="lots &lt;b>"');
+  assertStringIncludes(page, 'value="5 psi"');
+  assertStringIncludes(page, 'href="#engine.power"');
+  assertStringIncludes(page, 'href="#rail.bore"');
+  assertStringIncludes(page, 'value="7000 rpm"');
+});
+
+Deno.test("direct injection, diesel and gas are refused with the reason", async () => {
+  for (
+    const [box, value, says] of [
+      ["fuel.name", "diesel", "hundreds of bar"],
+      ["fuel.name", "gas", "pressure vessels"],
+      ["engine.injection", "direct", "50 bar"],
+    ] as const
+  ) {
+    const answer = await send({ ...LEAST, [box]: value });
+    assertEquals(answer.status, 422);
+    assertStringIncludes(await answer.text(), says);
+  }
+});
+
+Deno.test("confirming an assumption writes its value into the plan", async () => {
+  const first = await send(LEAST);
+  const before = await text(first.headers.get("location") ?? "");
+  const answer = await send({ ...LEAST, confirm: "regulator.setPressure" });
+  const after = await text((answer.headers.get("location") ?? "").split("#")[0] ?? "");
+  const count = (page: string): number => Number(/Still assumed: (\d+)/.exec(words(page))?.[1]);
+  assertEquals(count(after), count(before) - 1);
+  assertStringIncludes(after, 'value="3 bar"');
+});
+
+for (const { name, plan } of demos) {
+  Deno.test(`demo ${name} opens, and each of its sheets is whole`, async () => {
+    const answer = await app.request(`http://localhost/demo/${name}`);
+    assertEquals(answer.status, 303);
+    const path = (answer.headers.get("location") ?? "").replace(/\/size$/, "");
+    assertEquals(path, `/p/${await packPlan(plan)}`);
+    for (const sheet of ["size", "drill", "prove", "hand-over", "working"]) {
+      const page = await text(`${path}/${sheet}`);
+      const said = words(page);
+      assert(!UNFIT_TEXT.test(said), `${sheet}: ${UNFIT_TEXT.exec(said)?.[0]}`);
+      assert(!/\bsafe\b/i.test(said), `${sheet} says safe`);
+      assert(!/ (?:style|on\w+)="/.test(page), `${sheet} has inline style or script`);
+      assertStringIncludes(page, "title-block");
+    }
+  });
+}
+
+Deno.test("links that hold no plan say so and what to do", async () => {
+  const [demo] = demos;
+  const code = await packPlan(demo?.plan);
+  const cases: [string, string][] = [
+    [code.slice(0, -20), "cut off"],
+    [code.slice(0, 30) + (code[30] === "A" ? "B" : "A") + code.slice(31), "changed on its way"],
+    [`9${code.slice(1)}`, "version"],
+    ["1." + "A".repeat(9000), "too long"],
+    [await packPlan({ version: 2 }), "version"],
+    [await packPlan({ hello: 1 }), "no plan"],
+    ["hello", ""],
+  ];
+  for (const [broken, says] of cases) {
+    const page = await text(`/p/${broken}/size`, 400);
+    assertStringIncludes(words(page), says);
+    assert(!UNFIT_TEXT.test(words(page)));
+  }
+});
+
+Deno.test("any text in any box gives a page, never a fault of the service", async () => {
+  const names = [
+    ...Object.keys(LEAST),
+    "rail.bore",
+    "injectors.stages.0.flow",
+    "pump.points.2.flow",
+    "confirm",
+  ];
+  await fc.assert(
+    fc.asyncProperty(
+      fc.constantFrom(...names),
+      fc.oneof(
+        fc.string({ unit: "grapheme" }),
+        fc.constantFrom("1e999 bar", "-0", "__proto__", "3 bar 4", "½ in"),
+      ),
+      async (name, typed) => {
+        const answer = await send({ ...LEAST, [name]: typed });
+        assert([303, 422].includes(answer.status), `${answer.status} for ${name} = ${typed}`);
+        if (answer.status === 422) {
+          assert(!UNFIT_TEXT.test(words(await answer.text()).replaceAll(typed, "")));
+        }
+      },
+    ),
+    { numRuns: 150, seed: 6 },
+  );
+});
+
+Deno.test("an address of no sheet is not found", async () => {
+  const code = await packPlan(demos[0]?.plan);
+  await text(`/p/${code}/nothing`, 404);
+  await text("/demo/nothing", 404);
+  await text("/methods/nothing", 404);
+});
+
+Deno.test("the method book has a page for each method, with its formula", async () => {
+  const index = await text("/methods");
+  const paths = [...index.matchAll(/href="(\/methods\/[a-z0-9-]+)"/g)].map(([, path]) =>
+    path ?? ""
+  );
+  assert(paths.length > 60, `${paths.length} methods`);
+  for (const path of paths) {
+    const page = await text(path);
+    assert(page.includes("<math") || page.includes("formula"), path);
+    assert(!/ style="/.test(page), path);
+  }
+});
