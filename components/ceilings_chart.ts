@@ -4,7 +4,7 @@ import { displayUnit, formatQuantity, type System } from "@/lib/units/mod.ts";
 import { fast } from "./fast.ts";
 import { html } from "./html.ts";
 import { scaleTo } from "./scale.ts";
-import { sentence } from "./show.ts";
+import { capital, sentence } from "./show.ts";
 
 /** The power at which one part reaches its limit. */
 export interface CeilingShown {
@@ -59,7 +59,7 @@ export function CeilingsChart({ ceilings, target_W, system }: CeilingsChartProps
               <td class="number">${
                 each.power_W === undefined ? "" : shareOf(each.power_W, target_W)
               }</td>
-              <td>${sentence(each.because)}</td></tr>`
+              <td>${sentence(capital(each.because))}</td></tr>`
             )}
           </tbody>
         </table>
@@ -114,18 +114,19 @@ function chart(known: readonly Known[], target_W: number, system: System): VNode
           tick === 0 ? ` ${symbol}` : ""
         }</text>`;
       })}
-      ${known.map(({ title, power_W }, i) => {
-        const y = TOP + i * ROW;
-        const short = power_W < target_W;
-        const value = `${formatQuantity(power_W, "power", system)}${
-          power_W > end_W ? ", beyond the chart" : short ? ", short" : ""
-        }`;
-        return fast`<text class="bar-title" x="0" y="${y + 16}">${title}: ${value}</text>
-          <rect class="${short ? "bar-short" : "bar-long"}" x="0" y="${y + 22}" width="${
+      ${known.map(({ power_W }, i) => {
+        const name = power_W < target_W ? "bar-short" : "bar-long";
+        const y = TOP + i * ROW + 22;
+        return fast`<rect class="${name}" x="0" y="${y}" width="${
           percent(power_W)
         }" height="${BAR}"/>`;
       })}
       <line class="target" x1=${percent(target_W)} x2=${percent(target_W)} y1="4" y2=${bottom} />
+      ${known.map(({ title, power_W }, i) => {
+        const where = power_W > end_W ? ", beyond the chart" : power_W < target_W ? ", short" : "";
+        const said = `${title}: ${formatQuantity(power_W, "power", system)}${where}`;
+        return fast`<text class="bar-title" x="0" y="${TOP + i * ROW + 16}">${said}</text>`;
+      })}
       <text class="target-title" x=${percent(target_W)} dx=${side === "end"
         ? -6
         : 6} y="14" text-anchor=${side}>

@@ -3,7 +3,7 @@ import type { VNode } from "preact";
 import type { Check, Verdict as Outcome } from "@/lib/evaluation/mod.ts";
 import type { System } from "@/lib/units/mod.ts";
 import { html } from "./html.ts";
-import { sentence, showBound, showShare, showValue } from "./show.ts";
+import { capital, sentence, showBound, showShare, showValue } from "./show.ts";
 import { Verdict } from "./verdict.ts";
 import { WORST_FIRST } from "./verdict_summary.ts";
 
@@ -45,6 +45,7 @@ export function CheckList({ checks, system, workingHref }: CheckListProps): VNod
 function item(check: Check, system: System, workingHref: CheckListProps["workingHref"]): VNode {
   const { id, title, value, limit, aim, margin, kind, sense, because, source, without } = check;
   const href = check.result === undefined ? undefined : workingHref?.(check.result);
+  const link = href !== undefined && [" ", html`<a href=${href}>Show the working</a>`];
   return html`
     <li class=${`check check-${check.verdict}`} id=${`check-${id}`}>
       <h4>${title}</h4>
@@ -59,10 +60,7 @@ function item(check: Check, system: System, workingHref: CheckListProps["working
       </dl>
       <p>${sentence(because)}</p>
       <p class="source">
-        ${without && `${sentence(without)} `}Source: ${sentence(source)}${href !== undefined &&
-          html`
-            <a href=${href}>Show the working</a>
-          `}
+        ${without && `${sentence(capital(without))} `}Source: ${sentence(source)}${link}
       </p>
     </li>
   `;

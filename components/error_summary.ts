@@ -18,7 +18,7 @@ export function ErrorSummary({ faults }: ErrorSummaryProps): VNode {
   return html`
     <section class="faults" role="alert" aria-labelledby="faults-title" tabindex="-1" autofocus>
       <h2 id="faults-title">${title}</h2>
-      <p>Nothing is worked out until they are put right. What you typed is kept below.</p>
+      <p>Nothing is worked out until this is put right. What you typed is kept below.</p>
       <ul>
         ${faults.map(({ path, message }) =>
           html`

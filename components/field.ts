@@ -76,7 +76,8 @@ function select(field: ChoiceField, props: FieldProps, attributes: Attributes): 
   const { text, assumed } = props;
   const refused = Object.entries(field.refused ?? {});
   const known = text === "" || text in field.options || refused.some(([word]) => word === text);
-  const blank = assumed ? `assumed: ${said(field, assumed.text)}` : "choose one";
+  const none = field.required ? "choose one" : "no answer";
+  const blank = assumed ? `assumed: ${said(field, assumed.text)}` : none;
   return html`
     <select ...${attributes}>
       ${(text === "" || !field.required) && option("", blank, text)}

@@ -32,11 +32,13 @@ export function RailView(props: RailViewProps): VNode {
   const unit = system === "metric" ? "mm" : "in";
   const long = (value_m: number): string => formatIn(value_m, "length", unit);
   const text = length_m * 1000 / TEXTS_PER_LENGTH;
+  const figures = Math.max(...[...stations_m, length_m].map((each) => figure(long(each)).length));
+  const outside = text * (4 + 0.62 * figures);
   const frame = [
     -4 * text,
-    -7 * text,
+    -outside,
     length_m * 1000 + 8 * text,
-    props.height_m * 1000 + 14 * text,
+    props.height_m * 1000 + 2 * outside,
   ];
   return html`
     <figure class="rail-view">

@@ -30,3 +30,8 @@ export function showShare(share: number): string {
 export function sentence(text: string): string {
   return /[.!?:]$/.test(text) ? text : `${text}.`;
 }
+
+/** A text that begins with a capital letter. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

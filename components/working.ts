@@ -6,6 +6,7 @@ import type { System } from "@/lib/units/mod.ts";
 import { fast } from "./fast.ts";
 import { html } from "./html.ts";
 import { Formula, MathSymbol } from "./mathml.ts";
+import { capital } from "./show.ts";
 import { inPlanUnits, showRange, showSi } from "./si.ts";
 
 /** What {@linkcode Working} shows. */
@@ -93,5 +94,5 @@ function withPlanUnits(value: number | undefined, unit: string, system: System):
 
 function titleOf(subject: string): string {
   if (Object.hasOwn(SECTIONS, subject)) return SECTIONS[subject as SectionName].title;
-  return subject.charAt(0).toUpperCase() + subject.slice(1);
+  return capital(subject);
 }
