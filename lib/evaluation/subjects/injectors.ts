@@ -1,6 +1,5 @@
 /** Whether the injectors carry the power, and idle well. */
-import { type Stage, type StageDuties, stageDuty } from "@/lib/injector/mod.ts";
-import { fuelPerInjection, openTime, overSmallestPulse } from "@/lib/injector/mod.ts";
+import { overSmallestPulse, type Stage, type StageDuties, stageDuty } from "@/lib/injector/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 import type { DemandResults } from "./demand.ts";

@@ -1,0 +1,94 @@
+/** The Size sheet: will it feed the engine? */
+import type { VNode } from "preact";
+import type { Step } from "@/lib/evaluation/mod.ts";
+import { AssumptionList } from "./assumption_list.ts";
+import { CeilingsChart } from "./ceilings_chart.ts";
+import { CheckList } from "./check_list.ts";
+import { earlierOf } from "./earlier.ts";
+import { html } from "./html.ts";
+import { NumberTable } from "./number_table.ts";
+import { PLAN_FORM, PlanForm } from "./plan_form.ts";
+import type { PlanShown } from "./plan_shown.ts";
+import { shoppingRows } from "./shopping.ts";
+import { SideBySide } from "./side_by_side.ts";
+import { needRows } from "./size_numbers.ts";
+import { STEPS } from "./steps.ts";
+import { VerdictSummary } from "./verdict_summary.ts";
+import { workingHref } from "./working_link.ts";
+
+/** The sheet: what was found beside the form it was found from. */
+export function SizePage(shown: PlanShown): VNode {
+  return html`
+    <h1>Size: will it feed the engine?</h1>
+    ${SideBySide({ found: found(shown), entered: entered(shown) })}
+  `;
+}
+
+function found(shown: PlanShown): VNode[] {
+  const { evaluation, system, planPath } = shown;
+  const checks = evaluation.checks.filter(({ step }) => step === "size");
+  const target_W = evaluation.results.demand?.crankPower_W;
+  return [
+    html`
+      <section aria-labelledby="verdicts">
+        <h2 id="verdicts">Verdicts</h2>
+        ${VerdictSummary({ verdicts: checks.map(({ verdict }) => verdict) })}
+        ${target_W !== undefined &&
+          CeilingsChart({ ceilings: evaluation.ceilings, target_W, system })}
+        ${CheckList({ checks, system, workingHref: workingHref(shown) })}
+      </section>
+    `,
+    html`
+      <section aria-labelledby="other-sheets">
+        <h2 id="other-sheets">On the other sheets</h2>
+        <ul class="other-sheets">
+          ${STEPS.filter(({ id }) => id !== "size").map(({ id, name }) =>
+            html`
+              <li>
+                <a href=${`${planPath}/${id}`}>${name}</a>${" "}${VerdictSummary({
+                  verdicts: verdictsOf(shown, id),
+                })}
+              </li>
+            `
+          )}
+        </ul>
+      </section>
+    `,
+    html`
+      <section aria-labelledby="numbers">
+        <h2 id="numbers">Numbers</h2>
+        ${NumberTable({ caption: "What the engine asks for", rows: needRows(shown) })}
+        ${NumberTable({ caption: "What to shop for, by figures", rows: shoppingRows(shown) })}
+        <p class="screen-only"><a href=${`${planPath}/working`}>Show the working of every number</a></p>
+      </section>
+    `,
+    html`
+      <section aria-labelledby="assumed">
+        <h2 id="assumed">Still assumed: ${evaluation.assumed.length}</h2>
+        ${AssumptionList({
+          assumed: evaluation.assumed,
+          form: PLAN_FORM,
+          fieldHref: (path) => `#${path}`,
+        })}
+      </section>
+    `,
+  ];
+}
+
+function verdictsOf({ evaluation }: PlanShown, step: Step) {
+  return evaluation.checks.filter((check) => check.step === step).map(({ verdict }) => verdict);
+}
+
+function entered(shown: PlanShown): VNode {
+  const { evaluation, values, boxes, system } = shown;
+  const { assumed, missing, notes } = evaluation;
+  return PlanForm({
+    boxes,
+    faults: [],
+    assumed,
+    missing,
+    notes,
+    earlier: earlierOf(values),
+    system,
+  });
+}
