@@ -28,7 +28,7 @@ export interface NtcCoefficients {
  *
  * @param points Three points of different resistance, in any order.
  * @returns The coefficients.
- * @throws {InputError} When a number is not above 0 or two resistances are equal.
+ * @throws {InputError} When a number is below 1 or two resistances are equal.
  *
  * @example
  * ```ts
@@ -47,8 +47,8 @@ export function ntcCoefficients(
   points: readonly [NtcPoint, NtcPoint, NtcPoint],
 ): NtcCoefficients {
   for (const { temperature_K, resistance_ohm } of points) {
-    requirePositive("temperature", temperature_K);
-    requirePositive("resistance", resistance_ohm);
+    requireAtLeast("temperature", temperature_K, 1, "K");
+    requireAtLeast("resistance", resistance_ohm, 1, "ohm");
   }
   const [p, q, r] = points;
   const [x, y, z] = [p, q, r].map((point) => Math.log(point.resistance_ohm)) as [
@@ -68,9 +68,9 @@ export function ntcCoefficients(
   return { a: 1 / p.temperature_K - b * x - c * x ** 3, b, c };
 }
 
-function requirePositive(field: string, value: number): void {
-  if (value > 0 && Number.isFinite(value)) return;
-  throw new InputError("coefficients of the sensor", field, "must be > 0", value);
+function requireAtLeast(field: string, value: number, least: number, unit: string): void {
+  if (value >= least && Number.isFinite(value)) return;
+  throw new InputError("coefficients of the sensor", field, `must be >= ${least} ${unit}`, value);
 }
 
 /**
