@@ -46,6 +46,14 @@ Deno.test("idle of a warm two-litre engine burns 0.5 to 1.5 kg an hour", () => {
   assert(idle > 0.5 && idle < 1.5, `${idle} kg/h`);
 });
 
+Deno.test("filling at idle, 35 kPa against the standard atmosphere at a ratio of 10", () => {
+  const working = new Working();
+  engineDemand(working, SPEC);
+  const filling = working.uses.find((u) => u.result === "demand.fillingIdle")?.value;
+  // Clearance gas of 1.01325 bar grown to 0.35 bar, by hand: (1.35 * 9 - 1.895) / (1.35 * 9).
+  assertClose(filling ?? NaN, 0.844, 5e-4);
+});
+
 Deno.test("a rotary injects every turn, a four-stroke every other", () => {
   const four = engineDemand(new Working(), SPEC);
   const rotary = engineDemand(new Working(), { ...SPEC, cycle: "rotary" });

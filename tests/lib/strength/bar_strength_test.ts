@@ -1,7 +1,14 @@
 import { assert, assertEquals, assertThrows } from "@std/assert";
 import { InputError } from "@/lib/basics/mod.ts";
 import { Working } from "@/lib/method/mod.ts";
-import { type BarSpec, barStrength, MATERIALS } from "@/lib/strength/mod.ts";
+import {
+  type BarSpec,
+  barStrength,
+  crossHoleFactor,
+  LIGAMENT_FACTOR,
+  MATERIALS,
+  SHAPE_FACTOR,
+} from "@/lib/strength/mod.ts";
 import { assertClose } from "../../helpers/assert_close.ts";
 
 const BAR: BarSpec = {
@@ -72,5 +79,27 @@ Deno.test("least values are below typical ones and shear below tension", () => {
   for (const [name, m] of Object.entries(MATERIALS)) {
     assert(m.yield_Pa < m.ultimate_Pa && m.shear_Pa < 0.67 * m.ultimate_Pa, name);
     assert(m.shear_Pa >= 0.57 * m.ultimate_Pa, name); // von Mises: 1/sqrt(3)
+  }
+});
+
+Deno.test("the rules of ours: shape, ligament, and cross holes up to half the bore", () => {
+  assertEquals([SHAPE_FACTOR.rectangular, SHAPE_FACTOR.round, LIGAMENT_FACTOR], [1.15, 1, 1.3]);
+  for (const [pilot, factor] of [[0.001, 3], [0.006, 3], [0.00601, 3.5], [0.012, 3.5]] as const) {
+    assertEquals(crossHoleFactor({ pilot, bore: 0.012 }), factor, `${pilot}`);
+  }
+});
+
+Deno.test("least values in the standards' other units, stiffness as handbooks print it", () => {
+  const KSI = 6.894757e6;
+  // ASTM B221 and A276 in ksi; brass C36000 H02 to 1 in in ASTM B16: 25 and 55. From memory.
+  const strengths = [["6061-T6", 35, 38], ["304", 30, 75], ["brass", 25, 55]] as const;
+  for (const [name, yield_ksi, ultimate_ksi] of strengths) {
+    assertClose(MATERIALS[name].yield_Pa, yield_ksi * KSI, 0.015, `${name}, yield`);
+    assertClose(MATERIALS[name].ultimate_Pa, ultimate_ksi * KSI, 0.01, `${name}, tension`);
+  }
+  // Modulus in thousand ksi, handbooks from memory.
+  const moduli = [["6061-T6", 10], ["304", 28], ["brass", 14]] as const;
+  for (const [name, modulus] of moduli) {
+    assertClose(MATERIALS[name].elasticModulus_Pa, modulus * 1e3 * KSI, 0.01, `${name}, modulus`);
   }
 });
