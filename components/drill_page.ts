@@ -14,11 +14,24 @@ import { StepList } from "./step_list.ts";
 import { quantityRow } from "./size_numbers.ts";
 import { workingHref } from "./working_link.ts";
 
+/** Answers that move a hole, its size or its depth. */
+const MOVES_HOLES: ReadonlySet<string> = new Set([
+  "rail.count",
+  "rail.shape",
+  "rail.width",
+  "rail.length",
+  "rail.pitch",
+  "rail.pocketBore",
+  "sensor.port",
+  "sensor.pilot",
+  "sensor.face",
+]);
+
 /** The sheet: the rail from the side, its holes, the port, the tools and the order. */
 export function DrillPage(shown: PlanShown): VNode {
   const { evaluation, system, planPath } = shown;
   const checks = evaluation.checks.filter(({ step }) => step === "drill");
-  const assumedHere = evaluation.assumed.filter(({ path }) => /^(rail|sensor)\./.test(path));
+  const assumedHere = evaluation.assumed.filter(({ path }) => MOVES_HOLES.has(path));
   return html`
     <h1>Drill: where does each hole go?</h1>
     ${assumedHere.length > 0 && html`

@@ -131,7 +131,7 @@ function injectorTable(shown: PlanShown): VNode {
       "The same by mass, lb/h",
       ...stages.map((s) => formatIn(s.staticFlow_kg_s, "massFlow", "lb/h")),
     ],
-    ["The same by mass, g/s", ...stages.map((s) => formatIn(s.staticFlow_kg_s, "massFlow", "g/s"))],
+    ["The same by mass, g/s", ...stages.map((s) => formatNumber(s.staticFlow_kg_s * 1000))],
     ["Dead time at the lowest voltage", ...stages.map((s) => say(s.deadTime_s, "duration"))],
     ["Pulse at the power peak", ...stages.map((s) => say(s.pulsePeak_s, "duration"))],
     ["Duty at the power peak", ...stages.map((s) => say(s.dutyPeak, "ratio"))],

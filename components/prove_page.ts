@@ -1,14 +1,17 @@
 /** The Prove sheet: is it dry? */
 import type { VNode } from "preact";
-import { formatQuantity } from "@/lib/units/mod.ts";
+import { formatQuantity, type Kind } from "@/lib/units/mod.ts";
 import {
   type CautionId,
   cautionsOf,
+  DEFERS,
   fillLine,
   type Line,
+  type ListItem,
   type ProofContext,
   proofContextOf,
   type Rung,
+  type Step,
   testLadder,
   walkRoundLists,
 } from "@/lib/walkround/mod.ts";
@@ -37,10 +40,14 @@ export function ProvePage(shown: PlanShown): VNode {
       ${NumberTable({ caption: "All pressures gauge", rows: pressureRows(shown) })}
       ${CheckList({ checks, system, workingHref: workingHref(shown) })}
     </section>
-    ${context === undefined
-      ? withoutNumbers(shown)
-      : [ladder(shown, context), lists(shown, context)]}
+    ${context === undefined ? withoutNumbers(shown) : tests(shown, context)}
   `;
+}
+
+/** One writer for both, so that what the ladder says in full the lists only name. */
+function tests(shown: PlanShown, context: ProofContext): VNode[] {
+  const write = new Writer(shown, context);
+  return [ladder(write, context), lists(write, context)];
 }
 
 function withoutNumbers({ planPath }: PlanShown): VNode {
@@ -81,70 +88,92 @@ function pressureRows({ evaluation, system }: PlanShown): NumberRow[] {
   ];
 }
 
-/** Writes lines and cautions in the units and for the fuel of a plan. */
-function writer({ system }: PlanShown, context: ProofContext) {
-  return {
-    line: (text: Line): string =>
-      fillLine(text, ({ value, kind }) => formatQuantity(value, kind, system)),
-    cautions(ids: readonly CautionId[]): CautionShown[] {
-      return cautionsOf(ids, context.fuel).map(({ title, points, source, defers }) => ({
-        title,
-        points: [...points.map((point) => this.line(point)), defers],
-        source,
-      }));
-    },
-  };
+/** Writes lines and cautions in the units and for the fuel of a plan, each caution in full once. */
+class Writer {
+  readonly #shown: PlanShown;
+  readonly #context: ProofContext;
+  /** Where each caution stands in full. */
+  readonly #inFull = new Map<CautionId, string>();
+
+  constructor(shown: PlanShown, context: ProofContext) {
+    this.#shown = shown;
+    this.#context = context;
+  }
+
+  say(value: number, kind: Kind): string {
+    return formatQuantity(value, kind, this.#shown.system);
+  }
+
+  line(text: Line): string {
+    return fillLine(text, ({ value, kind }) => this.say(value, kind));
+  }
+
+  lines(texts: readonly Line[]): string[] {
+    return texts.map((text) => this.line(text));
+  }
+
+  cautions(ids: readonly CautionId[], place: string): CautionShown[] {
+    return cautionsOf(ids, this.#context.fuel).map(({ id, title, points, source }) => {
+      const inFullAt = this.#inFull.get(id);
+      if (inFullAt === undefined) this.#inFull.set(id, place);
+      return { title, points: this.lines(points), source, inFullAt };
+    });
+  }
+
+  steps(steps: readonly Step[], place: string): VNode {
+    return StepList({
+      steps: steps.map(({ text, cautions }) => ({
+        text: this.line(text),
+        cautions: this.cautions(cautions, place),
+      })),
+      defers: DEFERS,
+    });
+  }
 }
 
-function ladder(shown: PlanShown, context: ProofContext): VNode {
+function ladder(write: Writer, context: ProofContext): VNode {
   return html`
     <section aria-labelledby="ladder" class="ladder">
       <h2 id="ladder">The ladder of tests</h2>
-      ${testLadder(context).map((rung, i) => rungOf(shown, context, rung, i + 1))}
+      ${testLadder(context).map((rung, i) => rungOf(write, rung, i + 1))}
     </section>
   `;
 }
 
-function rungOf(shown: PlanShown, context: ProofContext, rung: Rung, number: number): VNode {
-  const write = writer(shown, context);
-  const say = (value: number, kind: "pressure" | "duration" | "volume" | "energy"): string =>
-    formatQuantity(value, kind, shown.system);
-  const facts = [
-    `Where: ${rung.where === "bench" ? "on the bench" : "in the car"}`,
-    `with ${rung.medium}`,
-    rung.pressure_Pa !== undefined && `at ${say(rung.pressure_Pa, "pressure")} gauge`,
-    rung.hold_s !== undefined && `held ${say(rung.hold_s, "duration")}`,
-    rung.volume_m3 !== undefined && `volume ${say(rung.volume_m3, "volume")}`,
-    rung.energy_J !== undefined && `stored energy ${say(rung.energy_J, "energy")}`,
-  ].filter(Boolean).join(", ");
+function rungOf(write: Writer, rung: Rung, number: number): VNode {
+  const place = `rung ${number}`;
   return html`
     <section class="rung" aria-labelledby=${`rung-${rung.id}`}>
       <h3 id=${`rung-${rung.id}`}>Rung ${number}: ${rung.title}</h3>
       <p>${write.line(rung.why)}</p>
-      <p class="facts">${facts}.</p>
+      <p class="facts">${factsOf(write, rung)}.</p>
       ${rung.blocked && html`<p class="blocked"><b>Not now:</b> ${write.line(rung.blocked)}</p>`}
-      ${part("Fitted", rung.fitted.map(write.line))} ${part("Know", rung.notes.map(write.line))}
+      ${part("Fitted", write.lines(rung.fitted))} ${part("Know", write.lines(rung.notes))}
       <h4>Do</h4>
-      ${StepList({
-        steps: rung.steps.map(({ text, cautions }) => ({
-          text: write.line(text),
-          cautions: write.cautions(cautions),
-        })),
-      })}
+      ${write.steps(rung.steps, place)}
       <h4>Look at</h4>
-      ${TickList({ items: rung.look.map(({ what, how }) => ({ text: what, note: how })) })}
-      ${part("Passes when", rung.passes.map(write.line))}
+      <div class="places">
+        ${TickList({ items: rung.look.map(({ what, how }) => ({ text: what, note: how })) })}
+      </div>
+      ${part("Passes when", write.lines(rung.passes))}
       <h4>If not</h4>
-      ${StepList({
-        steps: rung.ifNot.map(({ text, cautions }) => ({
-          text: write.line(text),
-          cautions: write.cautions(cautions),
-        })),
-      })}
-      ${part("What this test can and can't see", rung.sees.map(write.line))}
-      ${TickList({ items: [{ text: "Passed", blanks: blanksOf(rung) }] })}
+      ${write.steps(rung.ifNot, place)}
+      ${part("What this test can and can't see", write.lines(rung.sees))}
+      ${TickList({ items: [{ text: `Rung ${number} passed`, blanks: blanksOf(rung) }] })}
     </section>
   `;
+}
+
+function factsOf(write: Writer, rung: Rung): string {
+  const { where, medium, pressure_Pa, hold_s, volume_m3, energy_J } = rung;
+  return [
+    `Where: ${where === "bench" ? "on the bench" : "in the car"}`,
+    `with ${medium}`,
+    pressure_Pa !== undefined && `at ${write.say(pressure_Pa, "pressure")} gauge`,
+    hold_s !== undefined && `held ${write.say(hold_s, "duration")}`,
+    volume_m3 !== undefined && `volume ${write.say(volume_m3, "volume")}`,
+    energy_J !== undefined && `stored energy ${write.say(energy_J, "energy")}`,
+  ].filter(Boolean).join(", ");
 }
 
 function blanksOf({ pressure_Pa }: Rung): string[] {
@@ -164,8 +193,7 @@ function part(title: string, lines: readonly string[]): VNode | undefined {
   `;
 }
 
-function lists(shown: PlanShown, context: ProofContext): VNode {
-  const write = writer(shown, context);
+function lists(write: Writer, context: ProofContext): VNode {
   return html`
     <section aria-labelledby="walk-round" class="walk-round">
       <h2 id="walk-round">Walk-round lists</h2>
@@ -176,9 +204,10 @@ function lists(shown: PlanShown, context: ProofContext): VNode {
             ${TickList({
               items: items.map((item) => ({
                 text: write.line(item.text),
-                note: noteOf(item.with, item.time_s, shown),
-                cautions: write.cautions(item.cautions),
+                note: noteOf(write, item),
+                cautions: write.cautions(item.cautions, `list “${title}”`),
               })),
+              defers: DEFERS,
             })}
           </section>
         `
@@ -187,8 +216,6 @@ function lists(shown: PlanShown, context: ProofContext): VNode {
   `;
 }
 
-function noteOf(tool: string, time_s: number | undefined, { system }: PlanShown): string {
-  return time_s === undefined
-    ? `with ${tool}`
-    : `with ${tool}, ${formatQuantity(time_s, "duration", system)}`;
+function noteOf(write: Writer, { with: tool, time_s }: ListItem): string {
+  return time_s === undefined ? `with ${tool}` : `with ${tool}, ${write.say(time_s, "duration")}`;
 }

@@ -20,8 +20,12 @@ export function showBound(bound: Bound, sense: Sense, kind: Shown, system: Syste
   return `${low} to ${high}`;
 }
 
+/** Beyond this a margin tells nothing more. */
+const MOST_SHARE = 2;
+
 /** A share in whole percent, or one decimal where that is small: "-12 %", "3.4 %". */
 export function showShare(share: number): string {
+  if (share > MOST_SHARE) return `over ${MOST_SHARE * 100} %`;
   const percent = share * 100;
   return `${percent.toFixed(Math.abs(percent) < 9.95 ? 1 : 0).replace("-", "−")} %`;
 }

@@ -14,10 +14,12 @@ export interface StepItem {
 /** What {@linkcode StepList} shows. */
 export interface StepListProps {
   readonly steps: readonly StepItem[];
+  /** Who comes before what the cautions say. */
+  readonly defers?: string | undefined;
 }
 
 /** The steps, numbered. */
-export function StepList({ steps }: StepListProps): VNode {
+export function StepList({ steps, defers }: StepListProps): VNode {
   return html`
     <ol class="step-list">
       ${steps.map(({ text, detail, cautions = [] }) =>
@@ -25,7 +27,7 @@ export function StepList({ steps }: StepListProps): VNode {
           <li>
             <p>${text}</p>
             ${detail && html`<p class="note">${detail}</p>`} ${cautions.length > 0 &&
-              CautionBox({ cautions })}
+              CautionBox({ cautions, defers })}
           </li>
         `
       )}

@@ -19,10 +19,12 @@ export interface TickListProps {
   readonly items: readonly TickItem[];
   /** True when the order counts: the items are numbered. */
   readonly ordered?: boolean | undefined;
+  /** Who comes before what the cautions say. */
+  readonly defers?: string | undefined;
 }
 
 /** The list, a square before each item. */
-export function TickList({ items, ordered }: TickListProps): VNode {
+export function TickList({ items, ordered, defers }: TickListProps): VNode {
   const rows = items.map(({ text, note, blanks = [], cautions = [] }) =>
     html`
       <li>
@@ -33,7 +35,7 @@ export function TickList({ items, ordered }: TickListProps): VNode {
             <p class="blanks">${blanks.map((blank) =>
               html`<span class="blank">${blank}: <span class="line"></span></span>`
             )}</p>
-          `} ${cautions.length > 0 && CautionBox({ cautions })}
+          `} ${cautions.length > 0 && CautionBox({ cautions, defers })}
         </div>
       </li>
     `

@@ -67,7 +67,7 @@ export function createApp(options: AppOptions = {}): App {
 
   app.notFound((c) => {
     const methods = methodsAt(app, c.req.path);
-    if (methods.length === 0) {
+    if (methods.length === 0 || methods.includes(c.req.method)) {
       return fault(
         c,
         404,

@@ -11,7 +11,9 @@ export async function onError(error: Error, c: Context<AppEnv>): Promise<Respons
     const what = "It was not sent from a page of this service.";
     return await fault(c, 403, `${what} Open the page here and send it from there.`);
   }
-  if (status < 500) return await fault(c, 400, "What was sent can't be read. Go back and try again.");
+  if (status < 500) {
+    return await fault(c, 400, "What was sent can't be read. Go back and try again.");
+  }
   return await fault(
     c,
     500,

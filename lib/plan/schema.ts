@@ -1,6 +1,6 @@
 /** The zod schema of a plan, made from the table of fields. */
 import { z } from "zod";
-import { parseQuantity } from "@/lib/units/mod.ts";
+import { KINDS, parseQuantity } from "@/lib/units/mod.ts";
 import type { Field, ListField } from "./field.ts";
 import { optionsOf } from "./quantity_options.ts";
 import { type SectionName, SECTIONS } from "./sections.ts";
@@ -34,12 +34,14 @@ function ofField(label: string, field: Field): z.ZodType {
       return ofChoice(label, field);
     case "count": {
       const rule =
-        `${label}: a whole number from ${field.min} to ${field.max}, as ${field.because}`;
+        `${label}: enter a whole number from ${field.min} to ${field.max}, as ${field.because}.`;
       return z.int(rule).min(field.min, rule).max(field.max, rule);
     }
     case "quantity": {
       const options = optionsOf(field);
-      return z.string().superRefine((text, context) => {
+      const { noun, examples } = KINDS[field.kind];
+      const missing = `${label}: enter ${noun}, like ${examples.join(" or ")}.`;
+      return z.string(missing).superRefine((text, context) => {
         const parsed = parseQuantity(text, field.kind, options);
         if (!parsed.ok) context.addIssue({ code: "custom", message: parsed.message });
       });
@@ -57,6 +59,7 @@ function ofChoice(label: string, field: Field & { type: "choice" }): z.ZodType {
         typeof input === "string" && field.refused && Object.hasOwn(field.refused, input)
           ? field.refused[input]
           : undefined;
+      if (input === undefined) return `${label}: ${accepted}`;
       if (refused) {
         return `${label}: ${refused.label} is outside what Dryrail does: ${refused.because}. ${accepted}`;
       }

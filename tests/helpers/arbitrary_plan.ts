@@ -1,6 +1,13 @@
 /** Plans of every shape, made from the table of fields, for property tests. */
 import fc from "fast-check";
-import { type Field, type ListField, PLAN_VERSION, SECTIONS } from "@/lib/plan/mod.ts";
+import {
+  type Field,
+  type ListField,
+  type Plan,
+  PLAN_VERSION,
+  readPlan,
+  SECTIONS,
+} from "@/lib/plan/mod.ts";
 import { KINDS } from "@/lib/units/mod.ts";
 
 /** Texts and numbers that the field itself takes; what stands between fields may still refuse them. */
@@ -44,9 +51,32 @@ function ofFields(fields: Readonly<Record<string, Field | ListField>>): fc.Arbit
 const SECTIONS_OF_PLAN: Record<string, fc.Arbitrary<unknown>> = {
   version: fc.constant(PLAN_VERSION),
 };
-for (const [name, { fields }] of Object.entries(SECTIONS)) SECTIONS_OF_PLAN[name] = ofFields(fields);
+for (const [name, { fields }] of Object.entries(SECTIONS)) {
+  SECTIONS_OF_PLAN[name] = ofFields(fields);
+}
 
 /** Documents that are plans field by field. */
 export const arbitraryPlan: fc.Arbitrary<unknown> = fc.record(SECTIONS_OF_PLAN, {
   requiredKeys: ["version", "engine", "fuel"],
 });
+
+/**
+ * Reads a random document, leaving out answers that do not fit together until
+ * the rest is a plan.
+ *
+ * @param document A document that may contradict itself.
+ * @returns The plan, or undefined when answers that are required contradict one another.
+ */
+export function mended(document: unknown): Plan | undefined {
+  let plan = document as Record<string, Record<string, unknown>>;
+  for (let i = 0; i < 12; i++) {
+    const reading = readPlan(plan);
+    if (reading.ok) return reading.plan;
+    plan = structuredClone(plan);
+    for (const { path } of reading.faults) {
+      const [section = "", name = ""] = path.split(".");
+      delete plan[section]?.[name];
+    }
+  }
+  return undefined;
+}

@@ -26,7 +26,7 @@ describe("the app", () => {
   it("has a page for an address with nothing behind it", async () => {
     const answer = await app.request("/no/such?plan=<script>");
     assertEquals(answer.status, 404);
-    assertEquals(answer.headers.get("content-type"), "text/html; charset=utf-8");
+    assertEquals(answer.headers.get("content-type")?.toLowerCase(), "text/html; charset=utf-8");
     const text = await answer.text();
     assertStringIncludes(text, "<h1>");
     assert(!text.includes("<script>"));

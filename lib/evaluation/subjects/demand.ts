@@ -1,5 +1,5 @@
 /** How much fuel the engine needs, by power and by air. */
-import { type Demand, EFFICIENCY_BANDS, engineDemand } from "@/lib/engine/mod.ts";
+import { crankPower, type Demand, EFFICIENCY_BANDS, engineDemand } from "@/lib/engine/mod.ts";
 import type { FuelState } from "@/lib/fuel/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
@@ -26,8 +26,12 @@ export function judgeDemand(
   return context.subject(OWED, () => {
     const { engine, demand } = context.values;
     const { fuel, ambient_Pa } = surroundings;
-    const lost = engine.powerAt === "wheels" ? engine.drivetrainLoss ?? 0 : 0;
-    const crankPower_W = engine.power / (1 - lost);
+    const crankPower_W = engine.powerAt === "crank"
+      ? engine.power
+      : context.working.run("demand.crankPower_W", crankPower, {
+        wheelPower: engine.power,
+        lossShare: engine.drivetrainLoss ?? 0,
+      });
     const found = engineDemand(context.working, {
       cycle: engine.cycle,
       cylinders: engine.cylinders,

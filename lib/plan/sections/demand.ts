@@ -13,9 +13,9 @@ export const demand = section({
       label: "BSFC at full power",
       hint: "Fuel per work at the crankshaft, like 365 g/kWh or 0.60 lb/(hp h)",
       why: "Power times this is the fuel that has to flow",
-      min: 5e-8,
+      min: 1e-8,
       max: 5e-7,
-      because: "180 to 1800 g/kWh spans every fuel here",
+      because: "up to 1800 g/kWh spans every fuel here, and none does its work on next to nothing",
       default: bsfcDefault,
     },
     route: {
