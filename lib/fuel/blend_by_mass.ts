@@ -2,7 +2,8 @@
 import { type Method, method, type MethodInput } from "@/lib/method/mod.ts";
 import { MASS_SHARE } from "./limits.ts";
 
-type ByMass = Method<Record<"massShare" | "petrol" | "ethanol", MethodInput>>;
+/** A method that mixes a quantity of petrol and ethanol by their masses. */
+export type MixedByMass = Method<Record<"massShare" | "petrol" | "ethanol", MethodInput>>;
 
 /** What sets one mixing by mass apart from the next. */
 interface Quantity {
@@ -15,7 +16,7 @@ interface Quantity {
   readonly symbol: string;
 }
 
-function byMass({ id, title, unit, min, max, what, symbol }: Quantity): ByMass {
+function byMass({ id, title, unit, min, max, what, symbol }: Quantity): MixedByMass {
   const of = (whose: string, index: string): MethodInput => ({
     unit,
     min,
@@ -54,7 +55,7 @@ function byMass({ id, title, unit, min, max, what, symbol }: Quantity): ByMass {
  * assertAlmostEquals(heat_J_kg, 29.1e6, 1e4);
  * ```
  */
-export const blendHeatingValue: ByMass = byMass({
+export const blendHeatingValue: MixedByMass = byMass({
   id: "blend-heating-value",
   title: "Heating value of a blend",
   unit: "J/kg",
@@ -78,7 +79,7 @@ export const blendHeatingValue: ByMass = byMass({
  * assertAlmostEquals(blendAirFuelRatio({ massShare: 0.106, petrol: 14.6, ethanol: 9 }), 14, 0.01);
  * ```
  */
-export const blendAirFuelRatio: ByMass = byMass({
+export const blendAirFuelRatio: MixedByMass = byMass({
   id: "blend-air-fuel-ratio",
   title: "Air that a blend needs",
   unit: "-",
@@ -102,7 +103,7 @@ export const blendAirFuelRatio: ByMass = byMass({
  * assertEquals(blendSpecificHeat({ massShare: 0.5, petrol: 2100, ethanol: 2440 }), 2270);
  * ```
  */
-export const blendSpecificHeat: ByMass = byMass({
+export const blendSpecificHeat: MixedByMass = byMass({
   id: "blend-specific-heat",
   title: "Specific heat of a blend",
   unit: "J/(kg K)",
@@ -128,7 +129,7 @@ export const blendSpecificHeat: ByMass = byMass({
  * assertAlmostEquals(mass_kg_mol, 0.06308, 1e-5);
  * ```
  */
-export const blendMolarMass: ByMass = method({
+export const blendMolarMass: MixedByMass = method({
   id: "blend-molar-mass",
   title: "Molar mass of a blend",
   inputs: {

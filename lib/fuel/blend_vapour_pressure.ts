@@ -3,13 +3,13 @@ import { type Method, method, type MethodInput, type Working } from "@/lib/metho
 import { VAPOUR_PRESSURE, VOLUME_SHARE } from "./limits.ts";
 
 /** A share of ethanol by volume and what it does to the petrol's vapour pressure. */
-type FactorPoint = readonly [ethanolShare: number, factor: number];
+export type EthanolVapourPoint = readonly [ethanolShare: number, factor: number];
 
 /**
  * Vapour pressure of a blend over that of its petrol, by share of ethanol; nought for pure
  * ethanol, which has none of it. Source: from memory, within 15 %; the rise at 10 % is published.
  */
-export const ETHANOL_VAPOUR_FACTORS: readonly FactorPoint[] = [
+export const ETHANOL_VAPOUR_FACTORS: readonly EthanolVapourPoint[] = [
   [0, 1],
   [0.05, 1.1],
   [0.1, 1.12],
@@ -158,6 +158,6 @@ export function findEthanolVapourFactor(
   return working.run(result, ethanolVapourFactor, rows);
 }
 
-function rowAt(index: number): FactorPoint {
-  return ETHANOL_VAPOUR_FACTORS[index] as FactorPoint;
+function rowAt(index: number): EthanolVapourPoint {
+  return ETHANOL_VAPOUR_FACTORS[index] as EthanolVapourPoint;
 }

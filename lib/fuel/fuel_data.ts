@@ -3,16 +3,62 @@
 /** A fuel of this service, before blending. */
 export type BaseFuel = "petrol" | "ethanol" | "methanol";
 
-/** Heat and air of one fuel. */
-export interface FuelHeat {
+/** A liquid that burns: fuels, rating liquids, cleaning liquids. */
+export type Burnable = BaseFuel | "n-heptane" | "isooctane" | "toluene";
+
+/** Heat and air of one liquid. */
+export interface Combustion {
   /** Lower heating value of the liquid [J/kg]. */
   readonly lowerHeatingValue_J_kg: number;
   /** Mass of dry air to burn a mass of it completely [-]. */
   readonly stoichiometricRatio: number;
-  /** Heat to warm it [J/(kg K)]. */
-  readonly specificHeat_J_kgK: number;
   /** Heat to evaporate it at 25 °C [J/kg]. */
   readonly heatOfVaporisation_J_kg: number;
+}
+
+/**
+ * Heat and air by liquid.
+ *
+ * Source: formation enthalpies, balance of elements, CoolProp 8.0.0; petrol from handbooks
+ * (42.7 to 43.5 MJ/kg, 14.6 to 14.7), its heat of vaporisation and that of isooctane from memory.
+ */
+export const COMBUSTION: Readonly<Record<Burnable, Combustion>> = {
+  petrol: {
+    lowerHeatingValue_J_kg: 43e6,
+    stoichiometricRatio: 14.6,
+    heatOfVaporisation_J_kg: 350e3,
+  },
+  ethanol: {
+    lowerHeatingValue_J_kg: 26.8e6,
+    stoichiometricRatio: 9,
+    heatOfVaporisation_J_kg: 921e3,
+  },
+  methanol: {
+    lowerHeatingValue_J_kg: 19.9e6,
+    stoichiometricRatio: 6.47,
+    heatOfVaporisation_J_kg: 1169e3,
+  },
+  "n-heptane": {
+    lowerHeatingValue_J_kg: 44.6e6,
+    stoichiometricRatio: 15.18,
+    heatOfVaporisation_J_kg: 365e3,
+  },
+  isooctane: {
+    lowerHeatingValue_J_kg: 44.3e6,
+    stoichiometricRatio: 15.13,
+    heatOfVaporisation_J_kg: 308e3,
+  },
+  toluene: {
+    lowerHeatingValue_J_kg: 40.5e6,
+    stoichiometricRatio: 13.5,
+    heatOfVaporisation_J_kg: 413e3,
+  },
+};
+
+/** How one fuel takes warmth, how heavy its vapour is, whether it conducts. */
+export interface FuelBulk {
+  /** Heat to warm it [J/(kg K)]. */
+  readonly specificHeat_J_kgK: number;
   /** Mean molar mass of all of it as vapour [kg/mol]. */
   readonly molarMass_kg_mol: number;
   /** Electrical conductivity, order of magnitude [S/m]; below 5e-11 it gathers static. */
@@ -20,37 +66,15 @@ export interface FuelHeat {
 }
 
 /**
- * Heat and air by fuel.
+ * Warmth, vapour and electricity by fuel.
  *
- * Source: heating values and heats of vaporisation from formation enthalpies and CoolProp 8.0.0,
- * petrol from handbooks (42.7 to 43.5 MJ/kg), conductivity from memory (API Publication 4261),
- * specific heats from memory.
+ * Source: specific heats and the molar mass of petrol from memory (alcohols agree with CoolProp
+ * 8.0.0 at 25 °C), conductivity from memory (API Publication 4261).
  */
-export const FUEL_HEAT: Readonly<Record<BaseFuel, FuelHeat>> = {
-  petrol: {
-    lowerHeatingValue_J_kg: 43e6,
-    stoichiometricRatio: 14.6,
-    specificHeat_J_kgK: 2100,
-    heatOfVaporisation_J_kg: 350e3,
-    molarMass_kg_mol: 0.1,
-    conductivity_S_m: 1e-12,
-  },
-  ethanol: {
-    lowerHeatingValue_J_kg: 26.8e6,
-    stoichiometricRatio: 9,
-    specificHeat_J_kgK: 2440,
-    heatOfVaporisation_J_kg: 921e3,
-    molarMass_kg_mol: 0.046068,
-    conductivity_S_m: 1e-7,
-  },
-  methanol: {
-    lowerHeatingValue_J_kg: 19.9e6,
-    stoichiometricRatio: 6.47,
-    specificHeat_J_kgK: 2530,
-    heatOfVaporisation_J_kg: 1169e3,
-    molarMass_kg_mol: 0.032042,
-    conductivity_S_m: 4e-5,
-  },
+export const FUEL_BULK: Readonly<Record<BaseFuel, FuelBulk>> = {
+  petrol: { specificHeat_J_kgK: 2100, molarMass_kg_mol: 0.1, conductivity_S_m: 1e-12 },
+  ethanol: { specificHeat_J_kgK: 2440, molarMass_kg_mol: 0.046068, conductivity_S_m: 1e-7 },
+  methanol: { specificHeat_J_kgK: 2530, molarMass_kg_mol: 0.032042, conductivity_S_m: 4e-5 },
 };
 
 /** How the vapour of a liquid takes fire. */
@@ -66,13 +90,13 @@ export interface Flammability {
 }
 
 /**
- * Fire data by liquid; fuels, rating liquids, cleaning liquids.
+ * Fire data by liquid.
  *
  * Source: IEC 60079-20-1 (2010), petrol NFPA 497 (2008); of the alcohols the lower ignition
  * temperature of the two.
  */
 export const FLAMMABILITY: Readonly<
-  Record<BaseFuel | "n-heptane" | "isooctane" | "toluene", Flammability>
+  Record<Burnable, Flammability>
 > = {
   petrol: { flashPoint_K: 227.15, lowerLimit: 0.014, upperLimit: 0.076, autoignition_K: 553.15 },
   ethanol: { flashPoint_K: 285.15, lowerLimit: 0.031, upperLimit: 0.19, autoignition_K: 636.15 },

@@ -7,11 +7,12 @@ import {
   blendHeatingValue,
   blendMolarMass,
   blendSpecificHeat,
+  type MixedByMass,
 } from "./blend_by_mass.ts";
 import { blendVapourPressure, findEthanolVapourFactor } from "./blend_vapour_pressure.ts";
 import { soundSpeedFromModulus, waveBulkModulus } from "./compressibility.ts";
 import { PURE_FLUIDS } from "./fluids.ts";
-import { type BaseFuel, FLAMMABILITY, FUEL_HEAT } from "./fuel_data.ts";
+import { type BaseFuel, COMBUSTION, FLAMMABILITY, FUEL_BULK } from "./fuel_data.ts";
 import { liquidDensity } from "./liquid_density.ts";
 import { liquidSoundSpeed } from "./liquid_sound.ts";
 import { liquidVapourPressure } from "./liquid_vapour_pressure.ts";
@@ -33,21 +34,27 @@ export interface FuelSpec {
 
 /** A fuel at one temperature. */
 export interface FuelState {
+  /** Density. */
   readonly density_kg_m3: number;
+  /** Dynamic viscosity. */
   readonly dynamicViscosity_Pa_s: number;
+  /** Kinematic viscosity. */
   readonly kinematicViscosity_m2_s: number;
-  /** Absolute. */
+  /** Vapour pressure, absolute. */
   readonly vapourPressure_Pa: number;
+  /** Speed of sound in the liquid itself; a hose slows the wave. */
   readonly speedOfSound_m_s: number;
-  /** As pressure waves meet it. */
+  /** Bulk modulus as pressure waves meet it. */
   readonly bulkModulus_Pa: number;
+  /** Heat of burning a kilogram, the water leaving as vapour. */
   readonly lowerHeatingValue_J_kg: number;
   /** Mass of air to burn a mass of fuel completely. */
   readonly stoichiometricRatio: number;
+  /** Heat to warm a kilogram by a kelvin. */
   readonly specificHeat_J_kgK: number;
-  /** Mean of all of the fuel as vapour. */
+  /** Mean molar mass of all of the fuel as vapour. */
   readonly molarMass_kg_mol: number;
-  /** By volume; of a blend the lower of the two, the cautious choice. */
+  /** Lower flammable limit by volume; of a blend the lower of the two, the cautious choice. */
   readonly lowerFlammableLimit: number;
 }
 
@@ -145,11 +152,11 @@ export function fuelState(
  */
 export function fuelEnergy(spec: FuelSpec): number {
   requireSpec(spec);
-  if (spec.base === "methanol") return FUEL_HEAT.methanol.lowerHeatingValue_J_kg;
+  if (spec.base === "methanol") return COMBUSTION.methanol.lowerHeatingValue_J_kg;
   return blendHeatingValue({
     massShare: ethanolMassShare(sharesAt15(spec)),
-    petrol: FUEL_HEAT.petrol.lowerHeatingValue_J_kg,
-    ethanol: FUEL_HEAT.ethanol.lowerHeatingValue_J_kg,
+    petrol: COMBUSTION.petrol.lowerHeatingValue_J_kg,
+    ethanol: COMBUSTION.ethanol.lowerHeatingValue_J_kg,
   });
 }
 
@@ -273,8 +280,8 @@ function blendFlowing(working: Working, at: string, spec: FuelSpec, temperature:
 }
 
 function burningOf(fuel: BaseFuel): Burning {
-  const { lowerHeatingValue_J_kg, stoichiometricRatio, specificHeat_J_kgK, molarMass_kg_mol } =
-    FUEL_HEAT[fuel];
+  const { lowerHeatingValue_J_kg, stoichiometricRatio } = COMBUSTION[fuel];
+  const { specificHeat_J_kgK, molarMass_kg_mol } = FUEL_BULK[fuel];
   return {
     lowerHeatingValue_J_kg,
     stoichiometricRatio,
@@ -286,31 +293,14 @@ function burningOf(fuel: BaseFuel): Burning {
 
 function blendBurning(working: Working, at: string, spec: FuelSpec): Burning {
   const massShare = working.run(`${at}.ethanolMassShare`, ethanolMassShare, sharesAt15(spec));
-  const [p, e] = [FUEL_HEAT.petrol, FUEL_HEAT.ethanol];
+  const [p, e] = [burningOf("petrol"), burningOf("ethanol")];
+  const mixed = (key: keyof Burning, mixing: MixedByMass): number =>
+    working.run(`${at}.${key}`, mixing, { massShare, petrol: p[key], ethanol: e[key] });
   return {
-    lowerHeatingValue_J_kg: working.run(`${at}.lowerHeatingValue_J_kg`, blendHeatingValue, {
-      massShare,
-      petrol: p.lowerHeatingValue_J_kg,
-      ethanol: e.lowerHeatingValue_J_kg,
-    }),
-    stoichiometricRatio: working.run(`${at}.stoichiometricRatio`, blendAirFuelRatio, {
-      massShare,
-      petrol: p.stoichiometricRatio,
-      ethanol: e.stoichiometricRatio,
-    }),
-    specificHeat_J_kgK: working.run(`${at}.specificHeat_J_kgK`, blendSpecificHeat, {
-      massShare,
-      petrol: p.specificHeat_J_kgK,
-      ethanol: e.specificHeat_J_kgK,
-    }),
-    molarMass_kg_mol: working.run(`${at}.molarMass_kg_mol`, blendMolarMass, {
-      massShare,
-      petrol: p.molarMass_kg_mol,
-      ethanol: e.molarMass_kg_mol,
-    }),
-    lowerFlammableLimit: Math.min(
-      FLAMMABILITY.petrol.lowerLimit,
-      FLAMMABILITY.ethanol.lowerLimit,
-    ),
+    lowerHeatingValue_J_kg: mixed("lowerHeatingValue_J_kg", blendHeatingValue),
+    stoichiometricRatio: mixed("stoichiometricRatio", blendAirFuelRatio),
+    specificHeat_J_kgK: mixed("specificHeat_J_kgK", blendSpecificHeat),
+    molarMass_kg_mol: mixed("molarMass_kg_mol", blendMolarMass),
+    lowerFlammableLimit: Math.min(p.lowerFlammableLimit, e.lowerFlammableLimit),
   };
 }

@@ -5,7 +5,7 @@ import { SOUND_SPEED, TEMPERATURE } from "./limits.ts";
 /**
  * Speed of sound [m/s] in a pure liquid at 1 atm, with the coefficients of {@linkcode PURE_FLUIDS}.
  *
- * Source: least squares on CoolProp 8.0.0, 0 to 60 °C, within 0.05 %; down to -10 °C within 0.3 %.
+ * Source: least squares on CoolProp 8.0.0, 0 to 60 °C, within 0.05 %; down to -10 °C within 0.15 %.
  *
  * @throws {InputError} When a number lies outside its range.
  *

@@ -12,13 +12,16 @@ export {
 } from "./fluids.ts";
 export {
   type BaseFuel,
+  type Burnable,
+  COMBUSTION,
+  type Combustion,
   D5798,
   EN228_DENSITY_kg_m3,
   EN228_VAPOUR_PRESSURE_Pa,
   FLAMMABILITY,
   type Flammability,
-  FUEL_HEAT,
-  type FuelHeat,
+  FUEL_BULK,
+  type FuelBulk,
 } from "./fuel_data.ts";
 export { liquidDensity, liquidExpansion, ratingFluidDensity } from "./liquid_density.ts";
 export { dynamicViscosity, kinematicViscosity, liquidViscosity } from "./liquid_viscosity.ts";
@@ -39,11 +42,13 @@ export {
   blendHeatingValue,
   blendMolarMass,
   blendSpecificHeat,
+  type MixedByMass,
 } from "./blend_by_mass.ts";
 export {
   blendVapourPressure,
   ETHANOL_VAPOUR_FACTORS,
   ethanolVapourFactor,
+  type EthanolVapourPoint,
   findEthanolVapourFactor,
 } from "./blend_vapour_pressure.ts";
 export { AIR_OXYGEN_SHARE, stoichiometricAirFuelRatio } from "./stoichiometry.ts";
