@@ -1,0 +1,249 @@
+/** What to say about a sensor port, and what to change where it does not fit. */
+import { type ConeSeat, GAP_AIM_m, SEAT_LEFT_AIM_m } from "./cone_seat.ts";
+import type { Drill } from "./drills.ts";
+import { millimetres } from "./millimetres.ts";
+import type { Port } from "./ports.ts";
+
+/** Least width of a seat ring [m]; ours. */
+const RING_LIMIT_m = 0.001;
+
+/** What {@linkcode portAdvice} looks at. */
+export interface PortAdviceInput {
+  /** The port. */
+  readonly port: Port;
+  /** Drill used [m]. */
+  readonly drill_m: number;
+  /** Whether it keeps to the hole's limits. */
+  readonly drillInside: boolean | undefined;
+  /** Inch drills that keep to the limits. */
+  readonly inchInside: readonly Drill[];
+  /** Pilot [m]. */
+  readonly pilot_m: number;
+  /** Reach of the sensor [m]. */
+  readonly reach_m: number | undefined;
+  /** Nose of the sensor [m]. */
+  readonly nose_m: number | undefined;
+  /** Bore of the gallery [m]. */
+  readonly galleryBore_m: number;
+  /** Depth of the gallery's far wall [m]. */
+  readonly farWall_m: number;
+  /** Width of the face [m]. */
+  readonly faceWidth_m: number;
+  /** Depth where the gallery first opens [m]. */
+  readonly opening_m: number;
+  /** Full thread there is [m]. */
+  readonly fullThread_m: number;
+  /** Full thread that the torque asks for [m]. */
+  readonly fullThreadForTorque_m: number | undefined;
+  /** Length of the tap that cuts no full thread [m]. */
+  readonly tapLead_m: number;
+  /** Useful length of a taper thread [m]. */
+  readonly taperThread_m: number | undefined;
+  /** The seat at the bottom. */
+  readonly seat: ConeSeat | undefined;
+}
+
+/**
+ * Sentences about a port: first what does not fit with what to change, then what to know.
+ *
+ * @param input The port and what was found.
+ * @returns The sentences.
+ *
+ * @example A hole as wide as the gallery
+ * ```ts
+ * import { assert } from "@std/assert";
+ * import { PORTS } from "./ports.ts";
+ *
+ * const says = portAdvice({
+ *   port: PORTS["M12x1.5-face"],
+ *   drill_m: 0.0105,
+ *   drillInside: true,
+ *   inchInside: [],
+ *   pilot_m: 0.004,
+ *   reach_m: undefined,
+ *   nose_m: undefined,
+ *   galleryBore_m: 0.01,
+ *   farWall_m: 0.0175,
+ *   faceWidth_m: 0.025,
+ *   opening_m: 0.0075,
+ *   fullThread_m: 0.0075,
+ *   fullThreadForTorque_m: 0.005,
+ *   tapLead_m: 0.006,
+ *   taperThread_m: undefined,
+ *   seat: undefined,
+ * });
+ *
+ * assert(says.some((text) => text.includes("never opens all round")));
+ * ```
+ */
+export function portAdvice(input: PortAdviceInput): string[] {
+  return [
+    ...ofThread(input),
+    ...ofSeat(input),
+    ...ofGallery(input),
+    ...ofFace(input),
+    ...ofDrill(
+      input,
+    ),
+  ];
+}
+
+function ofThread(input: PortAdviceInput): string[] {
+  const { port, fullThread_m: there, fullThreadForTorque_m, taperThread_m, seat } = input;
+  const says: string[] = [];
+  if (port.seal === "taper") {
+    says.push(
+      "A taper thread wedges: its torque spreads the bar and pulls nothing, so no factor against stripping applies.",
+    );
+  }
+  const needed = fullThreadForTorque_m ?? taperThread_m;
+  if (needed === undefined || there >= needed) return says;
+  const why = port.seal === "taper"
+    ? "its useful length by the standard"
+    : "3 times the pull of the tightening torque";
+  const found = there > 0
+    ? `${millimetres(there)} of full thread is left`
+    : "no full thread is left";
+  says.push(`${found[0]?.toUpperCase()}${found.slice(1)}; ${millimetres(needed)} is ${why}.`);
+  // A seat placed by the sensor's reach does not move with the bar.
+  if (seat?.shoulderGap_m === undefined) says.push(deeper(needed - there));
+  else says.push("Take a sensor with a longer reach or a lower torque, or another port.");
+  return says;
+}
+
+/** How to get more metal between face and gallery. */
+function deeper(by_m: number): string {
+  return `It takes ${millimetres(by_m)} more between face and gallery: a bar ${
+    millimetres(2 * by_m)
+  } thicker with the gallery centred, or the gallery offset by ${
+    millimetres(by_m)
+  }; else a port in the bar's end, or a boss.`;
+}
+
+function ofSeat(input: PortAdviceInput): string[] {
+  const { seat, pilot_m, drill_m, nose_m, reach_m, opening_m, tapLead_m } = input;
+  if (seat === undefined) return [];
+  const says: string[] = [];
+  const { coneDepth_m, seatRing_m, seatToGallery_m, seatAt_m, seatDepth_m } = seat;
+  if (coneDepth_m === undefined) {
+    says.push(
+      `A ${millimetres(pilot_m)} pilot leaves no seat in a ${
+        millimetres(drill_m)
+      } hole: take a smaller pilot.`,
+    );
+  } else if (seatRing_m < RING_LIMIT_m) {
+    says.push(
+      `The seat ring is ${millimetres(seatRing_m)} wide, under ${
+        millimetres(RING_LIMIT_m)
+      }: take a smaller pilot.`,
+    );
+  }
+  if (nose_m !== undefined && nose_m >= drill_m) {
+    says.push(`A ${millimetres(nose_m)} nose does not enter a ${millimetres(drill_m)} hole.`);
+  } else if (nose_m !== undefined && nose_m <= pilot_m) {
+    says.push(
+      `A ${millimetres(nose_m)} nose falls into a ${
+        millimetres(pilot_m)
+      } pilot and never meets the seat: take a smaller pilot.`,
+    );
+  }
+  if (nose_m === undefined || reach_m === undefined) {
+    says.push(
+      "Measure the sensor's reach, shoulder to sealing circle, and its nose; until then the seat is shown as deep as the gallery allows.",
+    );
+  }
+  if (reach_m === undefined && seatAt_m !== undefined && seatDepth_m > 0) {
+    says.push(
+      `With the seat there the sensor's reach must be at least ${
+        millimetres(seatAt_m + GAP_AIM_m)
+      }.`,
+    );
+  }
+  if (seatDepth_m < 0 && reach_m === undefined) says.push(deeper(tapLead_m - seatDepth_m));
+  if (seatToGallery_m !== undefined && seatToGallery_m < SEAT_LEFT_AIM_m - 1e-9) {
+    says.push(
+      seatToGallery_m > 0
+        ? `${millimetres(seatToGallery_m)} of metal is left between seat and gallery; aim for ${
+          millimetres(SEAT_LEFT_AIM_m)
+        }.`
+        : "A seat at the sensor's reach runs into the gallery.",
+      deeper(SEAT_LEFT_AIM_m - seatToGallery_m),
+    );
+    says.push(...standingProud(input, opening_m));
+  }
+  return says;
+}
+
+/** The other way out: a shallower seat, the sensor standing proud. */
+function standingProud(
+  { seat, tapLead_m, reach_m }: PortAdviceInput,
+  opening_m: number,
+): string[] {
+  const { coneDepth_m, seatAt_m, seatDepth_m = 0 } = seat ?? {};
+  if (coneDepth_m === undefined || seatAt_m === undefined || reach_m === undefined) return [];
+  const shallow_m = opening_m - SEAT_LEFT_AIM_m - coneDepth_m;
+  const thread_m = shallow_m - tapLead_m;
+  if (thread_m <= 0) return [];
+  return [
+    `Or begin the seat at ${millimetres(shallow_m)}: the shoulder then stands ${
+      millimetres(reach_m - (seatAt_m - seatDepth_m + shallow_m))
+    } proud and ${millimetres(thread_m)} of full thread is left.`,
+  ];
+}
+
+function ofGallery(input: PortAdviceInput): string[] {
+  const { drill_m, galleryBore_m, opening_m, tapLead_m, farWall_m, seat, port, pilot_m } = input;
+  const says: string[] = [];
+  if (drill_m >= galleryBore_m) {
+    says.push(
+      `A ${millimetres(drill_m)} hole is as wide as the ${
+        millimetres(galleryBore_m)
+      } gallery or wider: it never opens all round, and no full thread is left beyond first opening.`,
+    );
+  }
+  if (seat !== undefined && pilot_m >= galleryBore_m) {
+    says.push(`A ${millimetres(pilot_m)} pilot is as wide as the gallery: take a smaller one.`);
+  }
+  if (opening_m <= 0) says.push("The gallery comes out of the face: check bore and bar.");
+  if (seat === undefined && port.seal !== "taper" && opening_m + tapLead_m > farWall_m) {
+    says.push(
+      "The lead of a plug tap meets the gallery's far wall before the thread is full: finish with a bottoming tap.",
+    );
+  }
+  return says;
+}
+
+function ofFace({ port, faceWidth_m }: PortAdviceInput): string[] {
+  const { flat_m, nominal_m } = port;
+  if (nominal_m >= faceWidth_m) return ["The thread is wider than the face."];
+  return flat_m !== undefined && flat_m > faceWidth_m
+    ? [
+      `The seal takes a flat of ${millimetres(flat_m)}; the face is ${
+        millimetres(faceWidth_m)
+      } wide.`,
+    ]
+    : [];
+}
+
+function ofDrill({ port, drill_m, drillInside, inchInside }: PortAdviceInput): string[] {
+  const { minorMin_m, minorMax_m, tappingDrill_m, thread } = port;
+  if (minorMin_m === undefined || minorMax_m === undefined) return [];
+  const says: string[] = [];
+  if (drillInside === false) {
+    says.push(
+      `A ${millimetres(drill_m)} hole is outside ${millimetres(minorMin_m)} to ${
+        millimetres(minorMax_m)
+      } for ${thread}: ${
+        drill_m < minorMin_m ? "the tap binds and may break" : "the thread is left too shallow"
+      }. The list's drill is ${millimetres(tappingDrill_m)}.`,
+    );
+  }
+  says.push(
+    inchInside.length === 0
+      ? `No inch drill lies inside the limits of ${thread}.`
+      : `Inch drills inside the limits of ${thread}: ${
+        inchInside.map(({ name }) => name).join(", ")
+      }.`,
+  );
+  return says;
+}
