@@ -80,8 +80,9 @@ export const petrolDensity: Method<
     temperature: TEMPERATURE,
   },
   output: { ...DENSITY, name: "density" },
-  formula: "density15 * exp(-expansion * (temperature - 288.15 K)" +
-    " * (1 + 0.8 * expansion * (temperature - 288.15 K)))",
+  formula: "density15 * exp(-expansion * (temperature - 288.15)" +
+    " * (1 + 0.8 * expansion * (temperature - 288.15)))",
+  fit: true,
   source: "API MPMS 11.1 / ASTM D1250 table 54B",
   compute: ({ density15, expansion, temperature }) => {
     const growth = expansion * (temperature - 288.15);
@@ -136,7 +137,8 @@ export const petrolSoundSpeed: Method<Record<"temperature", MethodInput>> = meth
   title: "Speed of sound in petrol",
   inputs: { temperature: TEMPERATURE },
   output: { ...SOUND_SPEED, name: "soundSpeed" },
-  formula: "1160 m/s - 4.2 m/(s K) * (temperature - 293.15 K)",
+  formula: "1160 - 4.2 * (temperature - 293.15)",
+  fit: true,
   source:
     "Mixtures of isooctane, n-heptane and toluene by Wood's rule on CoolProp 8.0.0; scatter 8 %",
   compute: ({ temperature }) => 1160 - 4.2 * (temperature - 293.15),

@@ -4,6 +4,8 @@ import {
   blendMolarMass,
   blendSpecificHeat,
   COMBUSTION,
+  ethanolVapourFactor,
+  findEthanolVapourFactor,
   FLAMMABILITY,
   FUEL_BULK,
   liquidDensity,
@@ -15,9 +17,11 @@ import {
   petrolSoundSpeed,
   petrolVapourPressure,
   petrolViscosity,
+  PURE_FLUIDS,
   type PureFluid,
   stoichiometricAirFuelRatio,
 } from "@/lib/fuel/mod.ts";
+import { Working } from "@/lib/method/mod.ts";
 import { assertClose } from "../../helpers/assert_close.ts";
 import { type Check, fromReference } from "../../helpers/checks.ts";
 import { correlationAnswers } from "./correlation_answers.ts";
@@ -130,13 +134,45 @@ const byHand: readonly Check[] = [
     },
   },
   {
-    name: "specific heats of the alcohols",
+    name: "specific heats of the pure liquids",
     methods: [],
     source: "CoolProp 8.0.0 at 298.15 K, 101325 Pa",
     provenance: "computed-with-library",
     run: () => {
+      assertClose(PURE_FLUIDS["n-heptane"].specificHeat_J_kgK, 2240.5, 2e-3);
+      assertClose(PURE_FLUIDS.toluene.specificHeat_J_kgK, 1701.1, 2e-3);
+      assertClose(PURE_FLUIDS.ethanol.specificHeat_J_kgK, 2434.5, 2e-3);
+      assertClose(PURE_FLUIDS.methanol.specificHeat_J_kgK, 2534.5, 2e-3);
       assertClose(FUEL_BULK.ethanol.specificHeat_J_kgK, 2434.5, 5e-3);
       assertClose(FUEL_BULK.methanol.specificHeat_J_kgK, 2534.5, 5e-3);
+    },
+  },
+  {
+    name: "petrol's specific heat and molar mass are near those of a mixture that stands for it",
+    methods: [],
+    source: "balance of mass on isooctane, n-heptane and toluene (50, 15, 35 % by volume) at 25 °C",
+    provenance: "second-correlation",
+    run: () => {
+      let [mass, heat, amount] = [0, 0, 0];
+      for (const [fluid, share] of Object.entries(TRF) as [PureFluid, number][]) {
+        const { specificHeat_J_kgK, molarMass_kg_mol } = PURE_FLUIDS[fluid];
+        const part = share * pureLiquid(fluid, 298.15).density_kg_per_m3;
+        mass += part;
+        heat += part * specificHeat_J_kgK;
+        amount += part / molarMass_kg_mol;
+      }
+      assertClose(FUEL_BULK.petrol.specificHeat_J_kgK, heat / mass, 0.07);
+      assertClose(FUEL_BULK.petrol.molarMass_kg_mol, mass / amount, 0.05);
+    },
+  },
+  {
+    name: "15 % ethanol raises vapour pressure as 10 % does",
+    methods: [ethanolVapourFactor],
+    source: "R. L. McCormick and J. Yanowitz, Effect of Ethanol Blending on Gasoline RVP (2012)",
+    provenance: "read-from-source",
+    run: () => {
+      const at = (share: number) => findEthanolVapourFactor(new Working(), "factor", share);
+      assertClose(at(0.15), at(0.1), 0.015);
     },
   },
   {
