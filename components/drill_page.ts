@@ -2,6 +2,7 @@
 import type { VNode } from "preact";
 import { formatIn, formatNumber, formatQuantity } from "@/lib/units/mod.ts";
 import { PORTS } from "@/lib/thread/mod.ts";
+import type { PortResults } from "@/lib/evaluation/mod.ts";
 import { CautionBox } from "./caution_box.ts";
 import { CheckList } from "./check_list.ts";
 import { drillCautions, drillSteps } from "./drill_steps.ts";
@@ -169,13 +170,7 @@ function port(shown: PlanShown): VNode | undefined {
             value: long(found.drill_m),
             note: `nearest in each set: ${drills}`,
           },
-          {
-            label: "Thread height",
-            value: formatQuantity(found.heightIso, "ratio", system),
-            note: `of the ISO internal height; ${
-              formatQuantity(found.heightUs, "ratio", system)
-            } on the US base of three quarters of the sharp height`,
-          },
+          ...heightRow(shown, found),
           {
             label: "Full thread before the gallery or seat",
             value: long(found.fullThreadAvailable_m),
@@ -208,6 +203,17 @@ function port(shown: PlanShown): VNode | undefined {
       </ul>
     </section>
   `;
+}
+
+function heightRow({ system }: PlanShown, { heightIso, heightUs }: PortResults): NumberRow[] {
+  if (heightIso === undefined || heightUs === undefined) return [];
+  return [{
+    label: "Thread height",
+    value: formatQuantity(heightIso, "ratio", system),
+    note: `of the ISO internal height; ${
+      formatQuantity(heightUs, "ratio", system)
+    } on the US base of three quarters of the sharp height`,
+  }];
 }
 
 function signed(error_m: number, unit: string): string {

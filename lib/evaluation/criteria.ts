@@ -154,6 +154,16 @@ export const CRITERIA = {
     aim: 3,
     source: OURS,
   },
+  portTaper: {
+    id: "port-taper",
+    title: "Room above the gallery over the useful length of the taper thread",
+    step: "drill",
+    kind: "factor",
+    sense: "at-least",
+    limit: 1,
+    without: "no aim apart from the limit: the standard's length is what a joint takes",
+    source: "ASME B1.20.1, useful thread length",
+  },
   seatRing: {
     id: "seat-ring",
     title: "Width of the seat ring",

@@ -110,7 +110,7 @@ export const blendSpecificHeat: MixedByMass = byMass({
   min: 1500,
   max: 3000,
   what: "Specific heat",
-  symbol: "c_p",
+  symbol: "c",
 });
 
 /**

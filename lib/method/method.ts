@@ -106,8 +106,10 @@ export function method<const Inputs extends MethodInputs>(
 ): Method<Inputs> {
   const { title, inputs, output, compute } = declaration;
   const what = title.charAt(0).toLowerCase() + title.slice(1);
+  const inside = insideOf(inputs);
   const checked = (input: NumbersFor<Inputs>): number => {
-    requireWithin<NumbersFor<Inputs>>(what, input, inputs);
+    // The quick look first; who is out of bounds is found out only when somebody is.
+    if (!inside(input)) requireWithin<NumbersFor<Inputs>>(what, input, inputs);
     const value = compute(input);
     if (isWithin(value, output)) return value;
     const unit = output.unit === "-" ? "" : ` ${output.unit}`;
@@ -119,6 +121,33 @@ export function method<const Inputs extends MethodInputs>(
     );
   };
   return Object.assign(checked, declaration);
+}
+
+/**
+ * Makes a check that reads flat lists instead of declarations, as it runs at each
+ * call. An open lower bound becomes the next number above it.
+ */
+function insideOf<Inputs extends MethodInputs>(
+  inputs: Inputs,
+): (input: NumbersFor<Inputs>) => boolean {
+  const names = Object.keys(inputs);
+  const limits = Object.values<MethodInput>(inputs);
+  const lowest = Float64Array.from(limits, ({ min, open }) => open ? nextAbove(min) : min);
+  const highest = Float64Array.from(limits, ({ max }) => max);
+  return (input) => {
+    for (let i = 0; i < names.length; i++) {
+      const value = input[names[i] as keyof Inputs];
+      if (!(value >= (lowest[i] as number) && value <= (highest[i] as number))) return false;
+    }
+    return true;
+  };
+}
+
+/** The smallest double above a number. */
+function nextAbove(value: number): number {
+  const bits = new BigInt64Array(Float64Array.of(value).buffer);
+  bits[0] = (bits[0] ?? 0n) + (value < 0 ? -1n : 1n);
+  return new Float64Array(bits.buffer)[0] as number;
 }
 
 /**

@@ -23,7 +23,7 @@ Deno.test("CheckList shows value, limit, aim and margin in the plan's units", ()
   const text = textOf(rendered(CheckList({ checks: checks.slice(2, 3), system: "inch" })));
   assertStringIncludes(
     text,
-    "found 0.260 in limit at least 0.079 in aim at least 0.118 in margin to limit 230 %",
+    "found 0.260 in limit at least 0.079 in aim at least 0.118 in margin to limit over 200 %",
   );
 });
 

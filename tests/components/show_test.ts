@@ -37,7 +37,8 @@ Deno.test("values and bounds are written in the plan's units", () => {
   assertEquals(showValue(1.25, "factor", "metric"), "1.25");
   assertEquals(showBound(0.9, "at-most", "ratio", "metric"), "at most 90.0 %");
   assertEquals(showBound([0.2, 0.38], "within", "ratio", "metric"), "20.0 % to 38.0 %");
-  assertEquals([-0.6, 0.034, 0.0996, 2.3].map(showShare), ["−60 %", "3.4 %", "10 %", "230 %"]);
+  assertEquals([-0.6, 0.034, 0.0996, 1.3].map(showShare), ["−60 %", "3.4 %", "10 %", "130 %"]);
+  assertEquals(showShare(2.3), "over 200 %");
 });
 
 Deno.test("SI numbers are written as print has them", () => {

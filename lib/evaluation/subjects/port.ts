@@ -1,6 +1,6 @@
 /** Whether the sensor port fits the bar, and which tools it takes. */
 import { MATERIALS } from "@/lib/strength/mod.ts";
-import { PORTS, type SensorPort, sensorPort } from "@/lib/thread/mod.ts";
+import { PORTS, type SealKind, type SensorPort, sensorPort } from "@/lib/thread/mod.ts";
 import type { Criterion } from "../check.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
@@ -8,26 +8,25 @@ import { CRITERIA } from "../criteria.ts";
 /** What was found for the sensor port. */
 export type PortResults = SensorPort;
 
-const OWED = [
-  CRITERIA.portHole,
-  CRITERIA.portThread,
-  CRITERIA.seatRing,
-  CRITERIA.seatGallery,
-  CRITERIA.sensorReach,
-] as const;
-
-/** Checks that only a port with its seat at the bottom has. */
-const OF_CONE: readonly Criterion[] = [
-  CRITERIA.seatRing,
-  CRITERIA.seatGallery,
-  CRITERIA.sensorReach,
-];
+/** Checks by how the port seals: a taper wedges where the others clamp. */
+const OWED: Readonly<Record<SealKind, readonly Criterion[]>> = {
+  cone: [
+    CRITERIA.portHole,
+    CRITERIA.portThread,
+    CRITERIA.seatRing,
+    CRITERIA.seatGallery,
+    CRITERIA.sensorReach,
+  ],
+  face: [CRITERIA.portHole, CRITERIA.portThread],
+  "o-ring": [CRITERIA.portHole, CRITERIA.portThread],
+  taper: [CRITERIA.portTaper],
+};
 
 /** Lays the port out and judges hole, thread, seat and reach. */
 export function judgePort(context: Context): PortResults | undefined {
   const { sensor, rail } = context.values;
-  const cone = PORTS[sensor.port].seal === "cone";
-  const owed = OWED.filter((criterion) => cone || !OF_CONE.includes(criterion));
+  const { seal } = PORTS[sensor.port];
+  const owed = OWED[seal];
   return context.subject(owed, () => {
     const { bore, height } = rail;
     if (bore === undefined || height === undefined) {
@@ -49,24 +48,49 @@ export function judgePort(context: Context): PortResults | undefined {
       ...(sensor.reach !== undefined && { reach_m: sensor.reach }),
       ...(sensor.nose !== undefined && { nose_m: sensor.nose }),
     });
-    judgeHole(context, port);
-    judgeThread(context, port);
-    if (cone) judgeSeat(context, port);
+    if (seal === "taper") {
+      judgeTaper(context, port);
+    } else {
+      judgeHole(context, port);
+      judgeThread(context, port);
+    }
+    if (seal === "cone") judgeSeat(context, port);
     return port;
+  });
+}
+
+function judgeTaper(context: Context, port: SensorPort): void {
+  const { taperThread_m, fullThreadAvailable_m } = port;
+  context.check(CRITERIA.portTaper, {
+    value: taperThread_m === undefined ? undefined : fullThreadAvailable_m / taperThread_m,
+    because: taperThread_m === undefined
+      ? "The standard gives no useful length for this thread."
+      : `${
+        context.say(Math.max(0, fullThreadAvailable_m), "length")
+      } above the gallery; a joint takes ${
+        context.say(taperThread_m, "length")
+      }. A taper thread wedges a thin boss apart: a straight thread with an O-ring is the better choice.`,
+    result: "port.fullThreadAvailable_m",
   });
 }
 
 function judgeHole(context: Context, port: SensorPort): void {
   const { minorMin_m, minorMax_m, thread } = PORTS[context.values.sensor.port];
-  if (minorMin_m === undefined || minorMax_m === undefined) return;
+  const { drill_m, heightIso, heightUs } = port;
+  const known = minorMin_m !== undefined && minorMax_m !== undefined;
+  const height = heightIso === undefined || heightUs === undefined
+    ? ""
+    : ` It leaves ${context.say(heightIso, "ratio")} of the ISO thread height (${
+      context.say(heightUs, "ratio")
+    } on the US base).`;
   context.check(CRITERIA.portHole, {
-    value: port.drill_m,
-    limit: [minorMin_m, minorMax_m],
-    because: `A ${context.say(port.drill_m, "length")} drill leaves ${
-      context.say(port.heightIso, "ratio")
-    } of the ISO thread height in ${thread} (${
-      context.say(port.heightUs, "ratio")
-    } on the US base). A drill cuts a little over its size.`,
+    value: known ? drill_m : undefined,
+    ...(known && { limit: [minorMin_m, minorMax_m] as const }),
+    because: known
+      ? `A ${
+        context.say(drill_m, "length")
+      } drill for ${thread}.${height} A drill cuts a little over its size.`
+      : `The standard gives no hole limits for ${thread}.`,
     result: "port.heightIso",
   });
 }
