@@ -68,7 +68,7 @@ export interface FuelBulk {
 /**
  * Warmth, vapour and electricity by fuel.
  *
- * Source: specific heats and the molar mass of petrol from memory (alcohols agree with CoolProp
+ * Source: specific heats and the molar mass of petrol from memory (petrol at 40 °C; alcohols as CoolProp
  * 8.0.0 at 25 °C), conductivity from memory (API Publication 4261).
  */
 export const FUEL_BULK: Readonly<Record<BaseFuel, FuelBulk>> = {
