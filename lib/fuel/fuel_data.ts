@@ -68,8 +68,8 @@ export interface FuelBulk {
 /**
  * Warmth, vapour and electricity by fuel.
  *
- * Source: specific heats and the molar mass of petrol from memory (petrol at 40 °C; alcohols as CoolProp
- * 8.0.0 at 25 °C), conductivity from memory (API Publication 4261).
+ * Source: specific heats and the molar mass of petrol from memory (petrol at 40 °C; the alcohols
+ * agree with CoolProp 8.0.0 at 25 °C), conductivity from memory (API Publication 4261).
  */
 export const FUEL_BULK: Readonly<Record<BaseFuel, FuelBulk>> = {
   petrol: { specificHeat_J_kgK: 2100, molarMass_kg_mol: 0.1, conductivity_S_m: 1e-12 },
