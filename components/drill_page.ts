@@ -15,6 +15,9 @@ import { StepList } from "./step_list.ts";
 import { quantityRow } from "./size_numbers.ts";
 import { workingHref } from "./working_link.ts";
 
+/** A drill further off than this is no stand-in and not named [m]. */
+const NEAR_M = 0.0003;
+
 /** Answers that move a hole, its size or its depth. */
 const MOVES_HOLES: ReadonlySet<string> = new Set([
   "rail.count",
@@ -157,6 +160,7 @@ function port(shown: PlanShown): VNode | undefined {
   const long = (value: number): string => formatIn(value, "length", unit);
   const { nearest } = found;
   const drills = Object.values(nearest)
+    .filter(({ error_m }) => Math.abs(error_m) <= NEAR_M)
     .map(({ name, error_m }) => `${name} (${signed(error_m, unit)})`).join(", ");
   return html`
     <section aria-labelledby="port">

@@ -26,6 +26,7 @@ const MOST_SHARE = 2;
 /** A share in whole percent, or one decimal where that is small: "-12 %", "3.4 %". */
 export function showShare(share: number): string {
   if (share > MOST_SHARE) return `over ${MOST_SHARE * 100} %`;
+  if (share < -1) return "beyond −100 %";
   const percent = share * 100;
   return `${percent.toFixed(Math.abs(percent) < 9.95 ? 1 : 0).replace("-", "−")} %`;
 }

@@ -60,12 +60,14 @@ export interface Judged {
   readonly result?: string;
   /** The best verdict that the input allows, when the value rests on a scaling or a bound. */
   readonly atBest?: Verdict;
+  /** The worst verdict that is just, where another means stands ready for what this one can't do. */
+  readonly atWorst?: Verdict;
   /** A limit and an aim of the plan's own, where the criterion leaves them to it. */
   readonly limit?: Bound;
   readonly aim?: Bound;
 }
 
-/** From best to worst, for `atBest`. */
+/** From best to worst. */
 const ORDER: readonly Verdict[] = ["meets", "marginal", "fails"];
 
 /**
@@ -90,7 +92,7 @@ const ORDER: readonly Verdict[] = ["meets", "marginal", "fails"];
  * ```
  */
 export function judge(criterion: Criterion, judged: Judged): Check {
-  const { value, because, part, result, atBest } = judged;
+  const { value, because, part, result } = judged;
   const limit = judged.limit ?? criterion.limit;
   const aim = judged.aim ?? criterion.aim;
   const bounds = { ...(limit !== undefined && { limit }), ...(aim !== undefined && { aim }) };
@@ -102,14 +104,15 @@ export function judge(criterion: Criterion, judged: Judged): Check {
     title: part === undefined ? criterion.title : `${criterion.title}, stage ${part}`,
     value,
     margin: value === undefined ? undefined : marginOf(criterion.sense, value, limit ?? aim),
-    verdict: atBest && found !== "open" ? worse(found, atBest) : found,
+    verdict: found === "open" ? found : between(found, judged),
     because,
     ...(result !== undefined && { result }),
   };
 }
 
-function worse(a: Verdict, b: Verdict): Verdict {
-  return ORDER.indexOf(a) >= ORDER.indexOf(b) ? a : b;
+function between(found: Verdict, { atBest = "meets", atWorst = "fails" }: Judged): Verdict {
+  const rank = Math.max(ORDER.indexOf(found), ORDER.indexOf(atBest));
+  return ORDER[Math.min(rank, ORDER.indexOf(atWorst))] ?? found;
 }
 
 function verdictOf(

@@ -9,7 +9,11 @@ import {
   blendSpecificHeat,
   type MixedByMass,
 } from "./blend_by_mass.ts";
-import { blendVapourPressure, findEthanolVapourFactor } from "./blend_vapour_pressure.ts";
+import {
+  blendVapourPressure,
+  ethanolActivity,
+  findEthanolVapourFactor,
+} from "./blend_vapour_pressure.ts";
 import { soundSpeedFromModulus, waveBulkModulus } from "./compressibility.ts";
 import { PURE_FLUIDS } from "./fluids.ts";
 import { type BaseFuel, COMBUSTION, FLAMMABILITY, FUEL_BULK } from "./fuel_data.ts";
@@ -266,8 +270,8 @@ function blendFlowing(working: Working, at: string, spec: FuelSpec, temperature:
       density,
     }),
     vapourPressure_Pa: working.run(`${at}.vapourPressure_Pa`, blendVapourPressure, {
-      ethanolShare,
       factor: findEthanolVapourFactor(working, `${at}.ethanolVapourFactor`, ethanolShare),
+      activity: working.run(`${at}.ethanolActivity`, ethanolActivity, { ethanolShare }),
       petrolPressure: pure.vapourPressure_Pa,
       ethanolPressure: ethanol.vapourPressure_Pa,
     }),

@@ -47,6 +47,7 @@ export {
 export {
   blendVapourPressure,
   ETHANOL_VAPOUR_FACTORS,
+  ethanolActivity,
   ethanolVapourFactor,
   type EthanolVapourPoint,
   findEthanolVapourFactor,

@@ -99,12 +99,12 @@ function ofThread(input: PortAdviceInput): string[] {
   const needed = fullThreadForTorque_m ?? taperThread_m;
   if (needed === undefined || there >= needed) return says;
   const why = port.seal === "taper"
-    ? "its useful length by the standard"
-    : "3 times the pull of the tightening torque";
+    ? "is its useful length by the standard"
+    : "holds 3 times the pull of the tightening torque";
   const found = there > 0
     ? `${millimetres(there)} of full thread is left`
     : "no full thread is left";
-  says.push(`${found[0]?.toUpperCase()}${found.slice(1)}; ${millimetres(needed)} is ${why}.`);
+  says.push(`${found[0]?.toUpperCase()}${found.slice(1)}; ${millimetres(needed)} ${why}.`);
   // A seat placed by the sensor's reach does not move with the bar.
   if (seat?.shoulderGap_m === undefined) says.push(deeper(needed - there));
   else says.push("Take a sensor with a longer reach or a lower torque, or another port.");

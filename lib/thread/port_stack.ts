@@ -60,7 +60,8 @@ export interface PortStackInput {
  */
 export function portStack(input: PortStackInput): PortLayer[] {
   return (input.seat === undefined ? throughThread(input) : ontoSeat(input, input.seat))
-    .filter(({ from_m, to_m }) => to_m > from_m);
+    .filter(({ from_m, to_m }) => to_m > from_m)
+    .toSorted((a, b) => a.from_m - b.from_m);
 }
 
 function throughThread({ port, drill_m, opening_m, opened_m }: PortStackInput): PortLayer[] {
@@ -112,8 +113,8 @@ function ontoSeat(
     { from_m: end_m, to_m: opening_m, what: "pilot", tool: pilot },
     {
       from_m: Math.max(0, opening_m),
-      to_m: opened_m,
-      what: "opening into the gallery",
+      to_m: Math.max(opened_m, end_m),
+      what: end_m > opening_m ? "the seat runs into the gallery" : "opening into the gallery",
       tool: `${pilot}, fed by hand as it breaks through`,
     },
   ];

@@ -38,7 +38,7 @@ Deno.test("values and bounds are written in the plan's units", () => {
   assertEquals(showBound(0.9, "at-most", "ratio", "metric"), "at most 90.0 %");
   assertEquals(showBound([0.2, 0.38], "within", "ratio", "metric"), "20.0 % to 38.0 %");
   assertEquals([-0.6, 0.034, 0.0996, 1.3].map(showShare), ["−60 %", "3.4 %", "10 %", "130 %"]);
-  assertEquals(showShare(2.3), "over 200 %");
+  assertEquals([2.3, -3].map(showShare), ["over 200 %", "beyond −100 %"]);
 });
 
 Deno.test("SI numbers are written as print has them", () => {

@@ -64,12 +64,15 @@ export function judgePump(
       required: need_m3_s,
       margin: CRITERIA.pumpMargin.aim,
     });
-    const delivery = deliveryOf(context, { pressure_Pa, voltage_V });
+    const delivery = deliveryOf(context, "pump", { pressure_Pa, voltage_V });
     const available = delivery.available_m3_s;
     const over = available === undefined
       ? undefined
       : working.run("pump.returned_m3_s", returnFlow, { available, required: need_m3_s });
-    const margin = marginOf(context, delivery, need_m3_s);
+    const atLowest = marginOf(context, "pump", delivery, need_m3_s);
+    const margin = atLowest.value === undefined
+      ? atStatedVoltage(context, atLowest, { pressure_Pa, voltage_V }, need_m3_s)
+      : atLowest;
     const wanted = `Needed: ${context.say(need_m3_s, "flow")} at ${
       context.say(pressure_Pa, "pressure")
     } and ${context.say(voltage_V, "voltage")}; with the aim ${
@@ -78,7 +81,7 @@ export function judgePump(
     context.check(CRITERIA.pumpMargin, {
       value: margin.value,
       because: `${wanted} ${margin.because}`,
-      ...(delivery.scaled && { atBest: "marginal" as const }),
+      ...((delivery.scaled || margin !== atLowest) && { atBest: "marginal" as const }),
       ...(margin.result && { result: margin.result }),
     });
     return {
@@ -94,50 +97,79 @@ export function judgePump(
   });
 }
 
+/** Pressure and voltage that a flow is wanted at. */
+interface Duty {
+  readonly pressure_Pa: number;
+  readonly voltage_V: number;
+}
+
 /** What the pumps of the plan deliver at a pressure and voltage. */
-export function deliveryOf(
-  { working, values }: Context,
-  duty: { readonly pressure_Pa: number; readonly voltage_V: number },
-): PumpDelivery {
+function deliveryOf({ working, values }: Context, section: string, duty: Duty): PumpDelivery {
   const { pump } = values;
   const points = pump.points.flatMap(({ pressure, flow }) =>
     pressure === undefined || flow === undefined ? [] : [{ pressure_Pa: pressure, flow_m3_s: flow }]
   );
-  return pumpAt(working, "pump", {
+  return pumpAt(working, section, {
     curves: [{ voltage_V: pump.voltage, points }],
     count: pump.count,
     arrangement: "parallel",
   }, duty);
 }
 
+/** A margin, or why there is none. */
+interface Margin {
+  readonly value: number | undefined;
+  readonly because: string;
+  readonly result?: string;
+}
+
+/**
+ * What the figures say at their own voltage, where they say nothing at the lowest:
+ * enough for a first verdict, as a pump gives no more at less.
+ */
+function atStatedVoltage(context: Context, atLowest: Margin, duty: Duty, required: number): Margin {
+  const { voltage } = context.values.pump;
+  const section = "pump.stated";
+  const delivery = deliveryOf(context, section, { ...duty, voltage_V: voltage });
+  const found = marginOf(context, section, delivery, required);
+  if (found.value === undefined) return atLowest;
+  const because = `${found.because} That is at ${
+    context.say(voltage, "voltage")
+  }; how much less it is at ${
+    context.say(duty.voltage_V, "voltage")
+  } its figures do not tell: enter the points of its curve.`;
+  return { ...found, because };
+}
+
 /** The margin, or what a flow that is only bounded says of it. */
 function marginOf(
   context: Context,
+  section: string,
   delivery: PumpDelivery,
   required: number,
-): { readonly value: number | undefined; readonly because: string; readonly result?: string } {
+): Margin {
   const { available_m3_s, atLeast_m3_s, atMost_m3_s, untold } = delivery;
   const margin = (available: number): number =>
-    context.working.run("pump.margin", pumpMargin, { available, required });
+    context.working.run(`${section}.margin`, pumpMargin, { available, required });
   const estimate = delivery.scaled
     ? " Its figures are for another voltage and were scaled, flow with voltage and pressure with its square: at best marginal, until a figure at this voltage is given."
     : "";
   if (available_m3_s !== undefined) {
     const because = `The pump gives ${context.say(available_m3_s, "flow")} there.${estimate}`;
-    return { value: margin(available_m3_s), because, result: "pump.margin" };
+    return { value: margin(available_m3_s), because, result: `${section}.margin` };
   }
   const why = untold ? UNTOLD[untold] : "";
   if (atLeast_m3_s !== undefined && margin(atLeast_m3_s) >= CRITERIA.pumpMargin.limit) {
     const because = `${why} Flow falls with pressure, so it gives at least ${
       context.say(atLeast_m3_s, "flow")
     }.${estimate}`;
-    return { value: margin(atLeast_m3_s), because, result: "pump.margin" };
+    return { value: margin(atLeast_m3_s), because, result: `${section}.margin` };
   }
   if (atMost_m3_s !== undefined && margin(atMost_m3_s) < CRITERIA.pumpMargin.limit) {
     const because = `${why} Flow falls with pressure, so it gives at most ${
       context.say(atMost_m3_s, "flow")
     }.`;
-    return { value: margin(atMost_m3_s), because, result: "pump.margin" };
+    return { value: margin(atMost_m3_s), because, result: `${section}.margin` };
   }
   return { value: undefined, because: `${why} Ask for a pump that gives the aim there.` };
 }

@@ -46,3 +46,9 @@ Deno.test("judge() never says better than the input allows", () => {
     "open",
   );
 });
+
+Deno.test("judge() says no worse than what another means makes good", () => {
+  const kinder = { because: "", atWorst: "marginal" } as const;
+  assertEquals(judge(AT_MOST, { value: 2, ...kinder }).verdict, "marginal");
+  assertEquals(judge(AT_MOST, { value: 0.1, ...kinder }).verdict, "meets");
+});

@@ -202,6 +202,11 @@ const PUMP_CASES: [name: string, points: object[], verdict: Verdict][] = [
     "marginal",
   ],
   ["a point below the need at a lower pressure", [{ pressure: "2 bar", flow: "60 L/h" }], "fails"],
+  [
+    "a point above the need a little above the pressure",
+    [{ pressure: "4.5 bar", flow: "300 L/h" }],
+    "marginal",
+  ],
   ["a point that tells nothing", [{ pressure: "3 bar", flow: "300 L/h" }], "open"],
 ];
 for (const [name, points, verdict] of PUMP_CASES) {

@@ -24,6 +24,7 @@ import {
 import { Working } from "@/lib/method/mod.ts";
 import { assertClose } from "../../helpers/assert_close.ts";
 import { type Check, fromReference } from "../../helpers/checks.ts";
+import { blendVapourChecks } from "./blend_vapour_checks.ts";
 import { correlationAnswers } from "./correlation_answers.ts";
 import { propertyAnswers } from "./property_answers.ts";
 import { pureLiquid } from "./pure_liquid.ts";
@@ -224,5 +225,6 @@ const byHand: readonly Check[] = [
 export const checks: readonly Check[] = [
   ...fromReference("fuel-properties.json", propertyAnswers),
   ...fromReference("fuel-correlations.json", correlationAnswers),
+  ...blendVapourChecks,
   ...byHand,
 ];

@@ -13,6 +13,7 @@ import {
   dynamicViscosity,
   EN228_DENSITY_kg_m3,
   EN228_VAPOUR_PRESSURE_Pa,
+  ethanolActivity,
   ethanolMassShare,
   ethanolVapourFactor,
   findEthanolVapourFactor,
@@ -263,7 +264,7 @@ const blends: Answers = {
     run: ({ ethanol_vol_frac: ethanolShare }) => {
       const petrolPressure = 60e3;
       const blend = blendVapourPressure({
-        ethanolShare,
+        activity: ethanolActivity({ ethanolShare }),
         factor: findEthanolVapourFactor(new Working(), "factor", ethanolShare),
         petrolPressure,
         ethanolPressure: 16e3,
