@@ -212,3 +212,18 @@ Deno.test("any bar and sensor that a plan can hold: no throw, no number that isn
     },
   ));
 });
+
+Deno.test("pull of the torque: 18 N m on an oiled M10 is 12 kN, a pilot not given is 4 mm", () => {
+  const port = lay();
+  assertAlmostEquals(port.preload_N ?? 0, 12_000, 1e-6);
+  assertAlmostEquals(port.seatRing_m ?? 0, 0.0025, 1e-9);
+});
+
+Deno.test("a plug tap's lead of four threads that meets the far wall is told", () => {
+  // First opening at 6 mm, four threads of 1.5 mm: a gallery of 6 mm is just enough.
+  const gallery = (galleryBore_m: number): SensorPort =>
+    lay({ port: "M12x1.5-face", galleryBore_m, faceToAxis_m: 0.006 + galleryBore_m / 2 });
+  assertEquals(gallery(0.0061).tapLead_m, 0.006);
+  assert(!said(gallery(0.0061), "bottoming tap"));
+  assert(said(gallery(0.0059), "bottoming tap"));
+});
