@@ -123,7 +123,7 @@ function injectorTable(shown: PlanShown): VNode {
   const say = (value: number | undefined, kind: Kind): string =>
     value === undefined ? "open" : formatQuantity(value, kind, system);
   const rows: [string, ...string[]][] = [
-    ["Injectors", ...stages.map(({ count }) => String(count))],
+    ["Count", ...stages.map(({ count }) => String(count))],
     ["Static flow at rating", ...stages.map((s) => inBoth(s.ratedFlow_m3_s, "flow", system))],
     ["Rating pressure", ...stages.map((s) => say(s.ratedPressure_Pa, "pressure"))],
     ["Static flow as used", ...stages.map((s) => say(s.staticFlow_m3_s, "flow"))],
@@ -144,7 +144,7 @@ function injectorTable(shown: PlanShown): VNode {
     ${HoleTable({
       caption: "Stage by stage, with the fuel in use at its temperature and pressure",
       columns: [
-        { title: "" },
+        { title: "Injectors" },
         ...stages.map((_, i) => ({
           title: stages.length === 1 ? "All" : i === 0 ? "Primary" : `Stage ${i + 1}`,
           isNumber: true,

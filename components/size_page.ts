@@ -90,5 +90,6 @@ function entered(shown: PlanShown): VNode {
     notes,
     earlier: earlierOf(values),
     system,
+    open: "engine",
   });
 }

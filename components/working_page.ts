@@ -22,6 +22,7 @@ export function WorkingPage({ shown, methodOf }: WorkingPageProps): VNode {
       ${evaluation.working.length} steps, in the order they ran. What stands here is the record of
       the run itself. Open one to see its formula, the numbers put in, where it is valid and its source.
     </p>
+    <h2>By subject</h2>
     ${Working({ uses: evaluation.working, methodOf, system })}
   `;
 }

@@ -21,6 +21,8 @@ export class InputError extends RangeError {
   readonly field: string;
 
   /**
+   * Makes the error and its message.
+   *
    * @param what What was to be computed, as a noun.
    * @param field The input that is wrong.
    * @param rule What it must be, beginning with "must".

@@ -15,7 +15,9 @@ import * as thread from "@/lib/thread/mod.ts";
 export interface Chapter {
   /** The room's name. */
   readonly id: string;
+  /** What the chapter is about. */
   readonly title: string;
+  /** Its methods, in the order that the room exports them. */
   readonly methods: readonly AnyMethod[];
 }
 

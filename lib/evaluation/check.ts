@@ -22,9 +22,11 @@ export interface Criterion {
   readonly id: string;
   /** What is judged, as a noun phrase. */
   readonly title: string;
+  /** The step whose sheet shows it. */
   readonly step: Step;
   /** The kind of quantity, for showing value and bounds. */
   readonly kind: Shown;
+  /** Which side of the bounds is the right one. */
   readonly sense: Sense;
   /** What must not be passed. */
   readonly limit?: Bound;
@@ -44,6 +46,7 @@ export interface Check extends Criterion {
   readonly value: number | undefined;
   /** How far on the right side of the limit (or the aim), as a share of it; negative when past it. */
   readonly margin: number | undefined;
+  /** How it came out. */
   readonly verdict: Verdict;
   /** Why, in words, with the numbers that decided. */
   readonly because: string;
@@ -53,17 +56,21 @@ export interface Check extends Criterion {
 
 /** What a plan brings to a criterion. */
 export interface Judged {
+  /** The number judged, in SI; undefined when it is not known. */
   readonly value: number | undefined;
+  /** Why, in words, with the numbers that decided. */
   readonly because: string;
   /** The part's number where several are judged alike, from 1. */
   readonly part?: number;
+  /** The result in the working that it judges. */
   readonly result?: string;
   /** The best verdict that the input allows, when the value rests on a scaling or a bound. */
   readonly atBest?: Verdict;
   /** The worst verdict that is just, where another means stands ready for what this one can't do. */
   readonly atWorst?: Verdict;
-  /** A limit and an aim of the plan's own, where the criterion leaves them to it. */
+  /** A limit of the plan's own, where the criterion leaves it to the plan. */
   readonly limit?: Bound;
+  /** An aim of the plan's own, likewise. */
   readonly aim?: Bound;
 }
 

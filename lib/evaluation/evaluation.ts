@@ -8,6 +8,7 @@ import type { Results } from "./results.ts";
 export interface Ceiling {
   /** Which part: `injectors`, `pump`, `feed`, `rail`. */
   readonly id: string;
+  /** What the part is called. */
   readonly title: string;
   /** Crank power at the limit [W]; undefined when it can't be said. */
   readonly power_W: number | undefined;
@@ -19,7 +20,9 @@ export interface Ceiling {
 export interface Evaluation {
   /** Numbers in SI; keys end in their unit. */
   readonly results: Results;
+  /** What was judged, subject by subject. */
   readonly checks: readonly Check[];
+  /** The power at which each part gives out. */
   readonly ceilings: readonly Ceiling[];
   /** Which methods ran with which numbers. */
   readonly working: readonly Use[];

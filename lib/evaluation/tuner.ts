@@ -71,8 +71,9 @@ function flowShare(
 
 /** The transfer of the pressure sensor. */
 export interface SensorTransfer {
-  /** Output at zero gauge pressure and at full scale [V]. */
+  /** Output at zero gauge pressure [V]. */
   readonly zero_V: number;
+  /** Output at full scale [V]. */
   readonly full_V: number;
   /** Pressure per volt of output [Pa/V]. */
   readonly slope_Pa_V: number;

@@ -20,7 +20,7 @@ export interface Earlier {
 }
 
 /** What every field has. */
-interface Common {
+export interface Common {
   /** The label, as a noun without a unit. */
   readonly label: string;
   /** What to enter, with an example where one helps. */
@@ -37,6 +37,7 @@ interface Common {
 
 /** A quantity: text with its unit. */
 export interface QuantityField extends Common {
+  /** A quantity field. */
   readonly type: "quantity";
   /** What kind of quantity. */
   readonly kind: Kind;
@@ -56,6 +57,7 @@ export interface QuantityField extends Common {
 
 /** One of a few words. */
 export interface ChoiceField extends Common {
+  /** A choice field. */
   readonly type: "choice";
   /** The words taken, each with how the page says it. */
   readonly options: Readonly<Record<string, string>>;
@@ -67,16 +69,21 @@ export interface ChoiceField extends Common {
 
 /** A whole number. */
 export interface CountField extends Common {
+  /** A count field. */
   readonly type: "count";
+  /** The smallest number taken. */
   readonly min: number;
+  /** The largest number taken. */
   readonly max: number;
   /** Why these are the bounds. */
   readonly because: string;
+  /** The number assumed until one is given. */
   readonly default?: Default | ((earlier: Earlier) => Default | undefined);
 }
 
 /** A line of text that is only shown again. */
 export interface TextField extends Common {
+  /** A text field. */
   readonly type: "text";
   /** The most characters taken. */
   readonly max: number;
@@ -87,9 +94,11 @@ export type Field = QuantityField | ChoiceField | CountField | TextField;
 
 /** Rows of the same fields. */
 export interface ListField {
+  /** A list field. */
   readonly type: "list";
   /** What a row is called, with its number behind it. */
   readonly label: string;
+  /** What a row holds and how many are needed. */
   readonly hint: string;
   /** The most rows taken. */
   readonly max: number;
@@ -105,6 +114,7 @@ export interface Section {
   readonly title: string;
   /** What it is about, in a line under the heading. */
   readonly about: string;
+  /** The fields by name, in the order of the form. */
   readonly fields: Readonly<Record<string, Field | ListField>>;
 }
 
@@ -117,7 +127,7 @@ export type ValueOf<F> = F extends { type: "list"; fields: infer Fields } ? read
   : number | undefined;
 
 /** A field that always has a value: asked for, or assumed whatever the rest of the plan. */
-type Settled = { required: true } | { default: Default; when?: never };
+export type Settled = { required: true } | { default: Default; when?: never };
 
 /** The values of a section or of a row. */
 export type RowOf<Fields> = { readonly [Name in keyof Fields]: ValueOf<Fields[Name]> };

@@ -13,9 +13,13 @@ const ETHANOL_SHARE: Readonly<Record<string, number>> = {
 
 /** What a plan says of its fuel. */
 export interface FuelValues {
+  /** The word of the choice. */
   readonly name: string;
+  /** Ethanol by volume, of another blend. */
   readonly ethanolShare: number | undefined;
+  /** Density of the petrol alone at 15 °C [kg/m^3]. */
   readonly petrolDensity: number | undefined;
+  /** Reid pressure of the petrol alone [Pa, absolute]. */
   readonly vapourPressure: number | undefined;
 }
 

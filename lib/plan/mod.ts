@@ -5,6 +5,7 @@
  */
 export type {
   ChoiceField,
+  Common,
   CountField,
   Default,
   Earlier,
@@ -13,14 +14,28 @@ export type {
   QuantityField,
   RowOf,
   Section,
+  Settled,
   TextField,
   ValueOf,
 } from "./field.ts";
 export { type FieldAt, fieldAt, type PlanValues, type SectionName, SECTIONS } from "./sections.ts";
-export { type Plan, PLAN_VERSION, planJsonSchema, planSchema, type Typed } from "./schema.ts";
+export {
+  type Plan,
+  PLAN_VERSION,
+  planJsonSchema,
+  type PlanSchema,
+  planSchema,
+  type Typed,
+} from "./schema.ts";
 export { type Assumption, type Resolved, resolvePlan } from "./resolve.ts";
 export type { Fault } from "./fault.ts";
 export { type Reading, readPlan } from "./read.ts";
 export { type Boxes, boxesOf, planFromBoxes } from "./form.ts";
 export { fuelSpecOf, type FuelValues } from "./fuel_choice.ts";
-export { packPlan, type Unpacked, unpackPlan } from "./link.ts";
+export {
+  LINK_MAX_CHARACTERS,
+  type LinkFault,
+  packPlan,
+  type Unpacked,
+  unpackPlan,
+} from "./link.ts";

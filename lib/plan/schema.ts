@@ -97,27 +97,47 @@ function ofFields(fields: Readonly<Record<string, Field | ListField>>): z.ZodTyp
   });
 }
 
+/** What is used of zod's schema outside of this room. */
+export interface PlanSchema {
+  /** Judges anything; what is found wrong comes with its path. */
+  safeParse(input: unknown):
+    | { readonly success: true; readonly data: unknown }
+    | {
+      readonly success: false;
+      readonly error: {
+        readonly issues: readonly {
+          readonly path: readonly PropertyKey[];
+          readonly message: string;
+        }[];
+      };
+    };
+}
+
 /** The schema of a plan, version 1. */
-export const planSchema: z.ZodType = z.strictObject({
-  version: z.literal(PLAN_VERSION, `version: must be ${PLAN_VERSION}`),
-  ...Object.fromEntries(
-    Object.entries(SECTIONS).map(([name, { title, about, fields }]) => {
-      const schema = ofFields(fields).meta({ title, description: about });
-      const needed = Object.values(fields).some((f: Field | ListField) =>
-        f.type !== "list" && f.required
-      );
-      return [name, needed ? schema : schema.optional()];
-    }),
-  ),
-}, {
-  error: (issue) =>
-    issue.code === "unrecognized_keys"
-      ? `No section is called ${issue.keys.map((k) => `"${String(k).slice(0, 40)}"`).join(", ")}`
-      : "A plan is an object with a version and sections",
-}).meta({
-  title: "Dryrail plan",
-  description: "Every quantity is text with its unit, as typed. What is left out is assumed.",
-});
+export const planSchema: PlanSchema = planZod();
+
+function planZod(): z.ZodType {
+  return z.strictObject({
+    version: z.literal(PLAN_VERSION, `version: must be ${PLAN_VERSION}`),
+    ...Object.fromEntries(
+      Object.entries(SECTIONS).map(([name, { title, about, fields }]) => {
+        const schema = ofFields(fields).meta({ title, description: about });
+        const needed = Object.values(fields).some((f: Field | ListField) =>
+          f.type !== "list" && f.required
+        );
+        return [name, needed ? schema : schema.optional()];
+      }),
+    ),
+  }, {
+    error: (issue) =>
+      issue.code === "unrecognized_keys"
+        ? `No section is called ${issue.keys.map((k) => `"${String(k).slice(0, 40)}"`).join(", ")}`
+        : "A plan is an object with a version and sections",
+  }).meta({
+    title: "Dryrail plan",
+    description: "Every quantity is text with its unit, as typed. What is left out is assumed.",
+  });
+}
 
 /**
  * Gives the JSON Schema of a plan, for programs that write one.
@@ -132,5 +152,5 @@ export const planSchema: z.ZodType = z.strictObject({
  * ```
  */
 export function planJsonSchema(): Readonly<Record<string, unknown>> {
-  return z.toJSONSchema(planSchema, { io: "input" });
+  return z.toJSONSchema(planZod(), { io: "input" });
 }

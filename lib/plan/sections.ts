@@ -42,6 +42,7 @@ export type PlanValues = {
 export interface FieldAt {
   /** Dotted: `engine.power`, `injectors.stages.0.flow`. */
   readonly path: string;
+  /** Its declaration. */
   readonly field: Field;
 }
 

@@ -6,9 +6,11 @@ import type { ProofResults } from "./proof.ts";
 
 /** What was found for the bar. */
 export interface BarResults extends BarStrength {
-  /** Size across the injectors' axis and the other way [m]. */
+  /** Size across the injectors' axis [m]. */
   readonly height_m: number;
+  /** Size the other way [m]. */
   readonly width_m: number;
+  /** Length [m]. */
   readonly length_m: number;
 }
 

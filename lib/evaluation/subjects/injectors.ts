@@ -9,16 +9,19 @@ import type { PressureResults } from "./pressures.ts";
 export interface StageResults {
   /** Injectors of the stage in the whole engine. */
   readonly count: number;
-  /** Rated flow [m^3/s] and the differential pressure of the rating [Pa]. */
+  /** Rated flow of one [m^3/s]. */
   readonly ratedFlow_m3_s: number;
+  /** Differential pressure of the rating [Pa]. */
   readonly ratedPressure_Pa: number;
-  /** Static flow at full power with the fuel in use [m^3/s] and [kg/s]. */
+  /** Static flow of one at full power with the fuel in use [m^3/s]. */
   readonly staticFlow_m3_s: number;
+  /** The same by mass [kg/s]. */
   readonly staticFlow_kg_s: number;
   /** Dead time at the lowest voltage [s]. */
   readonly deadTime_s: number;
-  /** Whole pulse at the power peak [s] and its share of the interval. */
+  /** Whole pulse at the power peak [s]. */
   readonly pulsePeak_s: number;
+  /** Its share of the interval. */
   readonly dutyPeak: number;
   /** Share of the interval at maximum speed. */
   readonly dutyMaximum: number;
@@ -28,11 +31,13 @@ export interface StageResults {
 
 /** What was found for the injectors. */
 export interface InjectorResults {
+  /** The stages, primary first; none when the plan names no injector. */
   readonly stages: readonly StageResults[];
   /** Fuel above which the secondary joins [kg/s]. */
   readonly changeoverFuel_kg_s: number | undefined;
-  /** Open time of a primary injector at idle [s] and over its smallest repeatable pulse. */
+  /** Open time of a primary injector at idle [s]. */
   readonly idleOpenTime_s: number | undefined;
+  /** The same over its smallest repeatable pulse. */
   readonly overSmallest: number | undefined;
   /** Rated flow to shop for when the plan names no injector, for one at each cylinder [m^3/s]. */
   readonly shopFlow_m3_s: number | undefined;

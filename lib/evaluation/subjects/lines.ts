@@ -8,8 +8,11 @@ import type { PumpResults } from "./pump.ts";
 
 /** Velocities in the hoses [m/s]; undefined where there is no such hose or its bore is unknown. */
 export interface LineResults {
+  /** From pump to rail [m/s]. */
   readonly feedVelocity_m_s: number | undefined;
+  /** From tank to pump [m/s]. */
   readonly suctionVelocity_m_s: number | undefined;
+  /** From regulator to tank, engine idling [m/s]. */
   readonly returnVelocity_m_s: number | undefined;
 }
 

@@ -6,14 +6,17 @@ import type { Context } from "../context.ts";
 export interface PressureResults {
   /** Outside air [Pa, absolute]. */
   readonly ambient_Pa: number;
-  /** Manifold at full power and at idle [Pa, absolute]. */
+  /** Manifold at full power [Pa, absolute]. */
   readonly manifoldPeak_Pa: number;
+  /** Manifold at idle [Pa, absolute]. */
   readonly manifoldIdle_Pa: number;
-  /** Rail at full power and at idle [Pa, gauge]. */
+  /** Rail at full power [Pa, gauge]. */
   readonly railPeak_Pa: number;
+  /** Rail at idle [Pa, gauge]. */
   readonly railIdle_Pa: number;
-  /** Across the injectors at full power and at idle [Pa]. */
+  /** Across the injectors at full power [Pa]. */
   readonly differentialPeak_Pa: number;
+  /** Across the injectors at idle [Pa]. */
   readonly differentialIdle_Pa: number;
 }
 

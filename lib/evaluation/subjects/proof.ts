@@ -14,9 +14,11 @@ import { CRITERIA } from "../criteria.ts";
 
 /** What was found for the leak tests. */
 export interface ProofResults {
+  /** Working and proof pressure, and what stands in the way. */
   readonly pressures: ProofPressures;
   /** The fault pressure, where its cause is known. */
   readonly fault: Fault | undefined;
+  /** The part that governs, where known. */
   readonly weakest: WeakestPart | undefined;
   /** The numbers of the tests; undefined until the bore is known. */
   readonly numbers: ProofNumbers | undefined;

@@ -18,7 +18,9 @@ export interface RailResults {
   readonly stations_m: readonly number[];
   /** Mean flow into one rail at the power peak [m^3/s]. */
   readonly flow_m3_s: number;
+  /** Pressures and spread with steady flow. */
   readonly steady: RailSteady;
+  /** Gallery against one shot; undefined without an injector. */
   readonly volumes: RailVolumes | undefined;
 }
 
