@@ -34,8 +34,8 @@ export interface PortStackInput {
 }
 
 /**
- * Stacks a port up from the face. What has no length is left out, so that nothing that can't
- * be made is listed.
+ * Stacks a port up from the face. What has no length is left out, and a port whose seat would
+ * have to begin above the face has no layers, so that nothing that can't be made is listed.
  *
  * @param input The port and its depths.
  * @returns The layers, from the face down.
@@ -95,6 +95,7 @@ function ontoSeat(
 ): PortLayer[] {
   const spot = `${millimetres(drill_m)} spotting drill, 90 degrees`;
   const pilot = `${millimetres(pilot_m)} drill`;
+  if (seatDepth_m < 0) return [];
   const end_m = seatDepth_m + (coneDepth_m ?? 0);
   return [
     {

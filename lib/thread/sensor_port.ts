@@ -78,7 +78,7 @@ export interface SensorPort {
   readonly fullThreadForTorque_m: number | undefined;
   /** Pull of the tightening torque [N]; undefined for a taper thread, which wedges. */
   readonly preload_N: number | undefined;
-  /** Stripping load over pull [-]; undefined without full thread and for a taper thread. */
+  /** Stripping load over pull [-]; 0 without full thread, undefined for a taper thread. */
   readonly strippingFactor: number | undefined;
   /** Useful length of the taper thread [m]; undefined for parallel threads. */
   readonly taperThread_m: number | undefined;
@@ -100,7 +100,7 @@ export interface SensorPort {
   readonly noseArrives: boolean | undefined;
   /** Wall between the thread and the nearer edge of the face [m]. */
   readonly wallAround_m: number;
-  /** The port from the face down. */
+  /** The port from the face down; empty when a cone seat has no room above the gallery. */
   readonly stack: readonly PortLayer[];
   /** What does not fit and what to change, then what to know. */
   readonly says: readonly string[];
@@ -294,9 +294,11 @@ function threadLoad(
       ...bar,
       factor: STRIPPING_AIM,
     }),
-    strippingFactor: fullThread > 0
-      ? working.run("port.strippingFactor", strippingFactor, { ...bar, fullThread })
-      : undefined,
+    // Without full thread the factor is 0: the port fails, it is not left open.
+    strippingFactor: working.run("port.strippingFactor", strippingFactor, {
+      ...bar,
+      fullThread: Math.max(0, fullThread),
+    }),
     taperThread_m: undefined,
   };
 }

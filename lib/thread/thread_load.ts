@@ -112,7 +112,7 @@ export const preloadFromTorque: Method<Record<"torque" | "nutFactor" | "nominal"
  * Load that strips the tapped thread over the pull in the screw [-].
  *
  * Takes the load as spread evenly over the thread; the first threads really carry more, which
- * is one reason for asking for 2 to 3. Source: FED-STD-H28/2B.
+ * is one reason for asking for 2 to 3. No full thread holds nothing: 0. Source: FED-STD-H28/2B.
  *
  * @throws {InputError} When a number lies outside its range.
  *
@@ -141,7 +141,6 @@ export const strippingFactor: Method<
       unit: "m",
       min: 0,
       max: 0.2,
-      open: true,
       says: "Length of full thread",
       symbol: "L_e",
     },
