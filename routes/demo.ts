@@ -1,6 +1,6 @@
 /** GET /demo/:name: opens a demo plan as if its link had been followed. */
 import type { Hono } from "hono";
-import { packPlan } from "@/lib/plan/link.ts";
+import { packPlan } from "@/lib/plan/mod.ts";
 import { demos } from "./demos.ts";
 import type { AppEnv } from "./env.ts";
 

@@ -1,7 +1,6 @@
 /** What to say about a sensor port, and what to change where it does not fit. */
 import { type ConeSeat, GAP_AIM_m, SEAT_LEFT_AIM_m } from "./cone_seat.ts";
 import type { Drill } from "./drills.ts";
-import { millimetres } from "./millimetres.ts";
 import type { Port } from "./ports.ts";
 
 /** Least width of a seat ring [m]; ours. */
@@ -9,6 +8,8 @@ const RING_LIMIT_m = 0.001;
 
 /** What {@linkcode portAdvice} looks at. */
 export interface PortAdviceInput {
+  /** Writes a length as the reader wants it. */
+  readonly say: (length_m: number) => string;
   /** The port. */
   readonly port: Port;
   /** Drill used [m]. */
@@ -55,6 +56,7 @@ export interface PortAdviceInput {
  * import { PORTS } from "./ports.ts";
  *
  * const says = portAdvice({
+ *   say: (length_m) => `${length_m * 1000} mm`,
  *   port: PORTS["M12x1.5-face"],
  *   drill_m: 0.0105,
  *   drillInside: true,
@@ -82,14 +84,12 @@ export function portAdvice(input: PortAdviceInput): string[] {
     ...ofSeat(input),
     ...ofGallery(input),
     ...ofFace(input),
-    ...ofDrill(
-      input,
-    ),
+    ...ofDrill(input),
   ];
 }
 
 function ofThread(input: PortAdviceInput): string[] {
-  const { port, fullThread_m: there, fullThreadForTorque_m, taperThread_m, seat } = input;
+  const { say, port, fullThread_m: there, fullThreadForTorque_m, taperThread_m, seat } = input;
   const says: string[] = [];
   if (port.seal === "taper") {
     says.push(
@@ -101,49 +101,43 @@ function ofThread(input: PortAdviceInput): string[] {
   const why = port.seal === "taper"
     ? "is its useful length by the standard"
     : "holds 3 times the pull of the tightening torque";
-  const found = there > 0
-    ? `${millimetres(there)} of full thread is left`
-    : "no full thread is left";
-  says.push(`${found[0]?.toUpperCase()}${found.slice(1)}; ${millimetres(needed)} ${why}.`);
+  const found = there > 0 ? `${say(there)} of full thread is left` : "no full thread is left";
+  says.push(`${found[0]?.toUpperCase()}${found.slice(1)}; ${say(needed)} ${why}.`);
   // A seat placed by the sensor's reach does not move with the bar.
-  if (seat?.shoulderGap_m === undefined) says.push(deeper(needed - there));
+  if (seat?.shoulderGap_m === undefined) says.push(deeper(say, needed - there));
   else says.push("Take a sensor with a longer reach or a lower torque, or another port.");
   return says;
 }
 
 /** How to get more metal between face and gallery. */
-function deeper(by_m: number): string {
-  return `It takes ${millimetres(by_m)} more between face and gallery: a bar ${
-    millimetres(2 * by_m)
+function deeper(say: PortAdviceInput["say"], by_m: number): string {
+  return `It takes ${say(by_m)} more between face and gallery: a bar ${
+    say(2 * by_m)
   } thicker with the gallery centred, or the gallery offset by ${
-    millimetres(by_m)
+    say(by_m)
   }; else a port in the bar's end, or a boss.`;
 }
 
 function ofSeat(input: PortAdviceInput): string[] {
-  const { seat, pilot_m, drill_m, nose_m, reach_m, opening_m, tapLead_m } = input;
+  const { say, seat, pilot_m, drill_m, nose_m, reach_m, opening_m, tapLead_m } = input;
   if (seat === undefined) return [];
   const says: string[] = [];
   const { coneDepth_m, seatRing_m, seatToGallery_m, seatAt_m, seatDepth_m } = seat;
   if (coneDepth_m === undefined) {
     says.push(
-      `A ${millimetres(pilot_m)} pilot leaves no seat in a ${
-        millimetres(drill_m)
-      } hole: take a smaller pilot.`,
+      `A ${say(pilot_m)} pilot leaves no seat in a ${say(drill_m)} hole: take a smaller pilot.`,
     );
   } else if (seatRing_m < RING_LIMIT_m) {
     says.push(
-      `The seat ring is ${millimetres(seatRing_m)} wide, under ${
-        millimetres(RING_LIMIT_m)
-      }: take a smaller pilot.`,
+      `The seat ring is ${say(seatRing_m)} wide, under ${say(RING_LIMIT_m)}: take a smaller pilot.`,
     );
   }
   if (nose_m !== undefined && nose_m >= drill_m) {
-    says.push(`A ${millimetres(nose_m)} nose does not enter a ${millimetres(drill_m)} hole.`);
+    says.push(`A ${say(nose_m)} nose does not enter a ${say(drill_m)} hole.`);
   } else if (nose_m !== undefined && nose_m <= pilot_m) {
     says.push(
-      `A ${millimetres(nose_m)} nose falls into a ${
-        millimetres(pilot_m)
+      `A ${say(nose_m)} nose falls into a ${
+        say(pilot_m)
       } pilot and never meets the seat: take a smaller pilot.`,
     );
   }
@@ -154,20 +148,18 @@ function ofSeat(input: PortAdviceInput): string[] {
   }
   if (reach_m === undefined && seatAt_m !== undefined && seatDepth_m > 0) {
     says.push(
-      `With the seat there the sensor's reach must be at least ${
-        millimetres(seatAt_m + GAP_AIM_m)
-      }.`,
+      `With the seat there the sensor's reach must be at least ${say(seatAt_m + GAP_AIM_m)}.`,
     );
   }
-  if (seatDepth_m < 0 && reach_m === undefined) says.push(deeper(tapLead_m - seatDepth_m));
+  if (seatDepth_m < 0 && reach_m === undefined) says.push(deeper(say, tapLead_m - seatDepth_m));
   if (seatToGallery_m !== undefined && seatToGallery_m < SEAT_LEFT_AIM_m - 1e-9) {
     says.push(
       seatToGallery_m > 0
-        ? `${millimetres(seatToGallery_m)} of metal is left between seat and gallery; aim for ${
-          millimetres(SEAT_LEFT_AIM_m)
+        ? `${say(seatToGallery_m)} of metal is left between seat and gallery; aim for ${
+          say(SEAT_LEFT_AIM_m)
         }.`
         : "A seat at the sensor's reach runs into the gallery.",
-      deeper(SEAT_LEFT_AIM_m - seatToGallery_m),
+      deeper(say, SEAT_LEFT_AIM_m - seatToGallery_m),
     );
     says.push(...standingProud(input, opening_m));
   }
@@ -176,7 +168,7 @@ function ofSeat(input: PortAdviceInput): string[] {
 
 /** The other way out: a shallower seat, the sensor standing proud. */
 function standingProud(
-  { seat, tapLead_m, reach_m }: PortAdviceInput,
+  { say, seat, tapLead_m, reach_m }: PortAdviceInput,
   opening_m: number,
 ): string[] {
   const { coneDepth_m, seatAt_m, seatDepth_m = 0 } = seat ?? {};
@@ -185,24 +177,25 @@ function standingProud(
   const thread_m = shallow_m - tapLead_m;
   if (thread_m <= 0) return [];
   return [
-    `Or begin the seat at ${millimetres(shallow_m)}: the shoulder then stands ${
-      millimetres(reach_m - (seatAt_m - seatDepth_m + shallow_m))
-    } proud and ${millimetres(thread_m)} of full thread is left.`,
+    `Or begin the seat at ${say(shallow_m)}: the shoulder then stands ${
+      say(reach_m - (seatAt_m - seatDepth_m + shallow_m))
+    } proud and ${say(thread_m)} of full thread is left.`,
   ];
 }
 
 function ofGallery(input: PortAdviceInput): string[] {
-  const { drill_m, galleryBore_m, opening_m, tapLead_m, farWall_m, seat, port, pilot_m } = input;
+  const { say, drill_m, galleryBore_m, opening_m, tapLead_m, farWall_m, seat, port, pilot_m } =
+    input;
   const says: string[] = [];
   if (drill_m >= galleryBore_m) {
     says.push(
-      `A ${millimetres(drill_m)} hole is as wide as the ${
-        millimetres(galleryBore_m)
+      `A ${say(drill_m)} hole is as wide as the ${
+        say(galleryBore_m)
       } gallery or wider: it never opens all round, and no full thread is left beyond first opening.`,
     );
   }
   if (seat !== undefined && pilot_m >= galleryBore_m) {
-    says.push(`A ${millimetres(pilot_m)} pilot is as wide as the gallery: take a smaller one.`);
+    says.push(`A ${say(pilot_m)} pilot is as wide as the gallery: take a smaller one.`);
   }
   if (opening_m <= 0) says.push("The gallery comes out of the face: check bore and bar.");
   if (seat === undefined && port.seal !== "taper" && opening_m + tapLead_m > farWall_m) {
@@ -213,29 +206,25 @@ function ofGallery(input: PortAdviceInput): string[] {
   return says;
 }
 
-function ofFace({ port, faceWidth_m }: PortAdviceInput): string[] {
+function ofFace({ say, port, faceWidth_m }: PortAdviceInput): string[] {
   const { flat_m, nominal_m } = port;
   if (nominal_m >= faceWidth_m) return ["The thread is wider than the face."];
   return flat_m !== undefined && flat_m > faceWidth_m
     ? [
-      `The seal takes a flat of ${millimetres(flat_m)}; the face is ${
-        millimetres(faceWidth_m)
-      } wide.`,
+      `The seal takes a flat of ${say(flat_m)}; the face is ${say(faceWidth_m)} wide.`,
     ]
     : [];
 }
 
-function ofDrill({ port, drill_m, drillInside, inchInside }: PortAdviceInput): string[] {
+function ofDrill({ say, port, drill_m, drillInside, inchInside }: PortAdviceInput): string[] {
   const { minorMin_m, minorMax_m, tappingDrill_m, thread } = port;
   if (minorMin_m === undefined || minorMax_m === undefined) return [];
   const says: string[] = [];
   if (drillInside === false) {
     says.push(
-      `A ${millimetres(drill_m)} hole is outside ${millimetres(minorMin_m)} to ${
-        millimetres(minorMax_m)
-      } for ${thread}: ${
+      `A ${say(drill_m)} hole is outside ${say(minorMin_m)} to ${say(minorMax_m)} for ${thread}: ${
         drill_m < minorMin_m ? "the tap binds and may break" : "the thread is left too shallow"
-      }. The list's drill is ${millimetres(tappingDrill_m)}.`,
+      }. The list's drill is ${say(tappingDrill_m)}.`,
     );
   }
   says.push(

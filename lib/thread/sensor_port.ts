@@ -2,6 +2,7 @@
 import type { Working } from "@/lib/method/mod.ts";
 import { type ConeSeat, layConeSeat } from "./cone_seat.ts";
 import { type DrillSet, inchDrillsWithin, type NearDrill, nearestDrills } from "./drills.ts";
+import { millimetres } from "./millimetres.ts";
 import { nptUsefulLength } from "./pipe_geometry.ts";
 import { portAdvice } from "./port_advice.ts";
 import { fullThreadAboveGallery, fullThreadAboveSeat, wallAroundPort } from "./port_depths.ts";
@@ -54,6 +55,8 @@ export interface SensorPortSpec {
   readonly galleryBore_m: number;
   /** Width of the bar across the port's face [m]. */
   readonly faceWidth_m: number;
+  /** Writes a length in the sentences of `says`; in millimetres unless given. */
+  readonly say?: (length_m: number) => string;
 }
 
 /** What was found for a sensor port. Depths count from the face. */
@@ -199,6 +202,7 @@ export function sensorPort(working: Working, spec: SensorPortSpec): SensorPort {
     }),
     says: portAdvice({
       ...found,
+      say: spec.say ?? millimetres,
       drillInside,
       inchInside: limited ? inchDrillsWithin(minorMin_m, minorMax_m) : [],
       reach_m: spec.reach_m,

@@ -43,6 +43,7 @@ export function judgePort(context: Context): PortResults | undefined {
       faceToAxis_m: depth_m / 2,
       galleryBore_m: bore,
       faceWidth_m,
+      say: (length_m) => context.say(length_m, "length"),
       ...(sensor.drill !== undefined && { drill_m: sensor.drill }),
       ...(sensor.pilot !== undefined && { pilot_m: sensor.pilot }),
       ...(sensor.reach !== undefined && { reach_m: sensor.reach }),
@@ -108,6 +109,25 @@ function judgeThread(context: Context, port: SensorPort): void {
   });
 }
 
+/** A nose that misses the cone leaves no gap worth the name. */
+function judgeReach(context: Context, { shoulderGap_m, noseArrives }: SensorPort): void {
+  if (noseArrives === false) {
+    context.check(CRITERIA.sensorReach, {
+      value: 0,
+      because:
+        "The nose can't seal: it is as wide as the tapping hole, or falls into the pilot. See the port.",
+    });
+    return;
+  }
+  context.check(CRITERIA.sensorReach, {
+    value: shoulderGap_m,
+    because: shoulderGap_m === undefined
+      ? "Measure the sensor: its reach from shoulder to sealing circle, and its nose."
+      : "The nose must seal before the shoulder meets the bar; the seat is placed so that it does.",
+    result: "port.shoulderGap_m",
+  });
+}
+
 function judgeSeat(context: Context, port: SensorPort): void {
   context.check(CRITERIA.seatRing, {
     value: port.seatRing_m,
@@ -119,11 +139,5 @@ function judgeSeat(context: Context, port: SensorPort): void {
     because: "What is left below the cone before the gallery opens.",
     result: "port.seatToGallery_m",
   });
-  context.check(CRITERIA.sensorReach, {
-    value: port.shoulderGap_m,
-    because: port.shoulderGap_m === undefined
-      ? "Measure the sensor: its reach from shoulder to sealing circle, and its nose."
-      : "The nose must seal before the shoulder meets the bar.",
-    result: "port.shoulderGap_m",
-  });
+  judgeReach(context, port);
 }
