@@ -8,7 +8,11 @@ export type PortId =
   | "M12x1.5-face"
   | "1/8-NPT"
   | "G1/8-face"
-  | "7/16-20-oring";
+  | "7/16-20-oring"
+  | "M14x1.5-face"
+  | "M10x1-oring"
+  | "M12x1.5-oring"
+  | "M14x1.5-oring";
 
 /** Where a port seals. */
 export type SealKind = "cone" | "face" | "taper" | "o-ring";
@@ -104,6 +108,31 @@ function straight(
   };
 }
 
+/** An O-ring port: the sizes of its mouth in millimetres, the cone's angle from the axis. */
+function oRing(
+  id: PortId,
+  thread: string,
+  mouth: { wide: number; deep: number; angle: 12 | 15; flat: number },
+  source: string,
+): Port {
+  const { wide, deep, angle, flat } = mouth;
+  return straight(
+    {
+      id,
+      title: `${thread}, O-ring in the mouth`,
+      seal: "o-ring",
+      remarks: [
+        `The mouth is a cone for the O-ring: ${angle} degrees from the axis, ${wide} mm wide, ${deep} mm deep, ring marks only.`,
+        `Spot the face to ${flat} mm. Depths count from the spotted face.`,
+        "O-ring by the fuel: FKM for petrol and blends; never EPDM.",
+        ONE_SET_UP,
+      ],
+    },
+    thread,
+    { mouth_m: deep / 1000, flat_m: flat / 1000, source: `mouth: ${source}, from memory` },
+  );
+}
+
 const ONE_SET_UP =
   "Cut seat and tapping hole in one set-up: the seat must run true with the thread.";
 const FACE = "Spot the face square to the thread; use a new washer rated for the fuel each time.";
@@ -178,23 +207,38 @@ export const PORTS: Readonly<Record<PortId, Port>> = {
     "G 1/8",
     { flat_m: 0.015, source: "flat for the washer: ISO 1179-1, from memory" },
   ),
-  "7/16-20-oring": straight(
-    {
-      id: "7/16-20-oring",
-      title: "7/16-20, O-ring in the mouth",
-      seal: "o-ring",
-      remarks: [
-        "The mouth is a cone for the O-ring: 12 degrees from the axis, 12.4 mm wide, 2.4 mm deep, ring marks only.",
-        "Spot the face to 21 mm. Depths count from the spotted face.",
-        "O-ring by the fuel: FKM for petrol and blends; never EPDM.",
-        ONE_SET_UP,
-      ],
-    },
+  "7/16-20-oring": oRing(
+    "7/16-20-oring",
     "7/16-20",
+    { wide: 12.4, deep: 2.4, angle: 12, flat: 21 },
+    "SAE J1926-1 / ISO 11926-1",
+  ),
+  "M14x1.5-face": straight(
     {
-      mouth_m: 0.0024,
-      flat_m: 0.021,
-      source: "mouth: SAE J1926-1 / ISO 11926-1, from memory",
+      id: "M14x1.5-face",
+      title: "M14x1.5, washer on the face",
+      seal: "face",
+      remarks: [FACE, "The thread only clamps: no sealant."],
     },
+    "M14x1.5",
+    { flat_m: 0.02, source: "flat for the washer: ISO 9974-1, from memory" },
+  ),
+  "M10x1-oring": oRing(
+    "M10x1-oring",
+    "M10x1",
+    { wide: 11.1, deep: 1.6, angle: 12, flat: 20 },
+    "ISO 6149-1",
+  ),
+  "M12x1.5-oring": oRing(
+    "M12x1.5-oring",
+    "M12x1.5",
+    { wide: 13.8, deep: 2.4, angle: 15, flat: 23 },
+    "ISO 6149-1",
+  ),
+  "M14x1.5-oring": oRing(
+    "M14x1.5-oring",
+    "M14x1.5",
+    { wide: 15.8, deep: 2.4, angle: 15, flat: 25 },
+    "ISO 6149-1",
   ),
 };

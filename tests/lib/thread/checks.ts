@@ -2,9 +2,11 @@
 import { type Check, fromReference } from "../../helpers/checks.ts";
 import { drillLists } from "./of_drill_lists.ts";
 import { drilling } from "./of_drilling.ts";
+import { loadCases } from "./of_load_cases.ts";
 import { loads } from "./of_loads.ts";
 import { nptDrills, pipeThreads } from "./of_pipe_threads.ts";
 import { port } from "./of_port.ts";
+import { printed } from "./of_printed.ts";
 import { byGeometry } from "./of_shapes.ts";
 import { threads } from "./of_threads.ts";
 
@@ -14,8 +16,10 @@ export const checks: Check[] = [
   ...fromReference("pipe-threads.json", pipeThreads),
   ...fromReference("drilling.json", drilling),
   ...fromReference("sensor-port.json", port),
+  ...fromReference("thread-strength.json", loadCases),
   ...nptDrills,
   ...drillLists,
   ...byGeometry,
   ...loads,
+  ...printed,
 ];
