@@ -38,10 +38,26 @@ export interface Criterion {
   readonly source: string;
 }
 
-/** A criterion applied to a plan. */
-export interface Check extends Criterion {
+/** A criterion applied to a plan; what a criterion lacks is undefined here. */
+export interface Check {
   /** The criterion's id, with the part's number behind it where there are several: `duty-peak-2`. */
   readonly id: string;
+  /** What is judged, as a noun phrase. */
+  readonly title: string;
+  /** The step whose sheet shows it. */
+  readonly step: Step;
+  /** The kind of quantity, for showing value and bounds. */
+  readonly kind: Shown;
+  /** Which side of the bounds is the right one. */
+  readonly sense: Sense;
+  /** What must not be passed. */
+  readonly limit: Bound | undefined;
+  /** What good practice keeps away from. */
+  readonly aim: Bound | undefined;
+  /** Why there is no limit, or no aim apart from the limit. */
+  readonly without: string | undefined;
+  /** Where limit and aim are from. */
+  readonly source: string;
   /** The result judged, in the SI unit of its kind; undefined when it can't be found. */
   readonly value: number | undefined;
   /** How far on the right side of the limit (or the aim), as a share of it; negative when past it. */
@@ -50,8 +66,8 @@ export interface Check extends Criterion {
   readonly verdict: Verdict;
   /** Why, in words, with the numbers that decided. */
   readonly because: string;
-  /** The result in the working that it judges: `injectors.0.dutyPeak`. */
-  readonly result?: string;
+  /** The result in the working that it judges: `injectors.peak.0.duty`. */
+  readonly result: string | undefined;
 }
 
 /** What a plan brings to a criterion. */
@@ -102,18 +118,22 @@ export function judge(criterion: Criterion, judged: Judged): Check {
   const { value, because, part, result } = judged;
   const limit = judged.limit ?? criterion.limit;
   const aim = judged.aim ?? criterion.aim;
-  const bounds = { ...(limit !== undefined && { limit }), ...(aim !== undefined && { aim }) };
   const found = value === undefined ? "open" : verdictOf(criterion.sense, value, limit, aim);
   return {
-    ...criterion,
-    ...bounds,
     id: part === undefined ? criterion.id : `${criterion.id}-${part}`,
     title: part === undefined ? criterion.title : `${criterion.title}, stage ${part}`,
+    step: criterion.step,
+    kind: criterion.kind,
+    sense: criterion.sense,
+    limit,
+    aim,
+    without: criterion.without,
+    source: criterion.source,
     value,
     margin: value === undefined ? undefined : marginOf(criterion.sense, value, limit ?? aim),
     verdict: found === "open" ? found : between(found, judged),
     because,
-    ...(result !== undefined && { result }),
+    result,
   };
 }
 

@@ -2,7 +2,7 @@
 import { scaledFlow } from "@/lib/flow/mod.ts";
 import { injectorPressures, LEAST_DIFFERENTIAL_Pa } from "@/lib/injector/mod.ts";
 import { Working } from "@/lib/method/mod.ts";
-import type { PlanValues } from "@/lib/plan/mod.ts";
+import { type PlanValues, RATING_DENSITY_KG_M3 } from "@/lib/plan/mod.ts";
 import type { Evaluation } from "./evaluation.ts";
 
 /** Rail pressure and injector flow at one manifold pressure. */
@@ -63,7 +63,7 @@ function flowShare(
     flow: stage.flow,
     differential: stage.pressure,
     newDifferential: differential_Pa,
-    density: 684,
+    density: RATING_DENSITY_KG_M3,
     newDensity: results.demand.fuel.density_kg_m3,
   });
   return flow / stage.flow;

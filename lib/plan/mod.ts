@@ -31,6 +31,7 @@ export { type Assumption, type Resolved, resolvePlan } from "./resolve.ts";
 export type { Fault } from "./fault.ts";
 export { type Reading, readPlan } from "./read.ts";
 export { type Boxes, boxesOf, planFromBoxes } from "./form.ts";
+export { RATING_DENSITY_KG_M3 } from "./rating_fluid.ts";
 export { fuelSpecOf, type FuelValues } from "./fuel_choice.ts";
 export {
   LINK_MAX_CHARACTERS,

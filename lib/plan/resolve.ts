@@ -1,9 +1,9 @@
 /** From a plan as typed to numbers in SI, with what is assumed filled in and listed. */
 import { parseQuantity } from "@/lib/units/mod.ts";
-import type { Default, Earlier, Field, ListField } from "./field.ts";
+import type { Default, Earlier, Field, ListField, Section } from "./field.ts";
 import { optionsOf } from "./quantity_options.ts";
 import type { Plan, Typed } from "./schema.ts";
-import { type PlanValues, SECTIONS } from "./sections.ts";
+import { type PlanValues, type SectionName, SECTIONS } from "./sections.ts";
 
 /** A value that stands in for one not given. */
 export interface Assumption extends Default {
@@ -25,6 +25,23 @@ export interface Resolved {
   readonly notes: Readonly<Record<string, string>>;
 }
 
+/** A field with its key and path, put together once. */
+interface LaidOut {
+  readonly key: string;
+  readonly path: string;
+  readonly field: Field | ListField;
+}
+
+/** The table of fields as {@linkcode resolvePlan} walks it. */
+const LAID_OUT = Object.entries<Section>(SECTIONS).map(([name, { fields }]) => ({
+  name: name as SectionName,
+  fields: Object.entries(fields).map(([key, field]): LaidOut => ({
+    key,
+    path: `${name}.${key}`,
+    field,
+  })),
+}));
+
 type Value = number | string | undefined;
 type Values = Record<string, Value | readonly Values[]>;
 
@@ -39,10 +56,7 @@ type Values = Record<string, Value | readonly Values[]>;
  */
 export function resolvePlan(plan: Plan): Resolved {
   const reading = new Pass();
-  for (const name in SECTIONS) {
-    const key = name as keyof typeof SECTIONS;
-    reading.section(key, SECTIONS[key].fields, plan[key] ?? {});
-  }
+  for (const { name, fields } of LAID_OUT) reading.section(name, fields, plan[name] ?? {});
   return {
     values: reading.values as unknown as PlanValues,
     assumed: reading.assumed,
@@ -69,11 +83,9 @@ class Pass implements Earlier {
     return typeof value === "string" ? value : undefined;
   }
 
-  section(name: string, fields: Readonly<Record<string, Field | ListField>>, typed: Typed): void {
+  section(name: SectionName, fields: readonly LaidOut[], typed: Typed): void {
     const values: Values = this.values[name] = {};
-    for (const key in fields) {
-      const field = fields[key] as Field | ListField;
-      const path = `${name}.${key}`;
+    for (const { key, path, field } of fields) {
       if (field.type === "list") {
         const rows = (typed[key] ?? []) as readonly Typed[];
         values[key] = rows.map((row, i) => this.#row(`${path}.${i}`, field, row));

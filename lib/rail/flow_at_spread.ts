@@ -3,6 +3,9 @@ import { findRoot } from "@/lib/basics/mod.ts";
 import { spreadOf } from "./flow_spread.ts";
 import { railPressures, type RailSpec } from "./march.ts";
 
+/** How closely the flow is placed, as a share of it; a ceiling is shown to three digits. */
+const PLACED = 1e-4;
+
 /** Velocity beyond which no limit is looked for: no fuel gallery gets near it [m/s]. */
 const FASTEST_m_s = 60;
 
@@ -43,17 +46,19 @@ export function flowAtSpread(
     return Math.max(spreadOf(pressures.noRecovery_Pa), spreadOf(pressures.fullBefore_Pa)) -
       spreadLimit_Pa;
   };
-  if (over(0) >= 0) return 0;
+  // Without through flow nothing moves at no flow, and nothing spreads.
+  if ((spec.throughFlow_m3_s ?? 0) > 0 && over(0) >= 0) return 0;
   const most = FASTEST_m_s * Math.PI / 4 * spec.bore_m * spec.bore_m;
   // Pressure spread goes about with the square of flow: a guess that brackets closely.
   const found = over(spec.flow_m3_s) + spreadLimit_Pa;
   const guess = found > 0 ? spec.flow_m3_s * Math.sqrt(spreadLimit_Pa / found) : most;
-  let from = 0;
-  let to = Math.min(1.3 * guess, most);
+  let from = Math.min(0.8 * guess, most);
+  if (over(from) >= 0) from = 0;
+  let to = Math.min(1.25 * guess, most);
   while (over(to) < 0) {
     if (to >= most) return undefined;
     from = to;
     to = Math.min(2 * to, most);
   }
-  return findRoot(over, { from, to, tolerance: 1e-6 * to });
+  return findRoot(over, { from, to, tolerance: PLACED * to });
 }

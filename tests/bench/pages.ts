@@ -18,7 +18,7 @@ export interface PageCost {
 }
 
 /** The address of a plan's first page. */
-const pathOf = (code: string) => `/p/${code}`;
+const pathOf = (code: string) => `/p/${code}/size`;
 
 /** Measures each demo's page, by `app.request()`: without network, without compression. */
 export async function pageCosts(): Promise<PageCost[]> {

@@ -1,5 +1,6 @@
 /** Whether the injectors carry the power, and idle well. */
 import { overSmallestPulse, type Stage, type StageDuties, stageDuty } from "@/lib/injector/mod.ts";
+import { RATING_DENSITY_KG_M3 } from "@/lib/plan/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 import type { DemandResults } from "./demand.ts";
@@ -97,9 +98,6 @@ export function stagesOf({ values }: Context): Stage[] {
     }]
   );
 }
-
-/** n-heptane at 20 °C, the liquid that injectors are rated with. */
-const RATING_DENSITY_KG_M3 = 684;
 
 function standIn({ values }: Context): Stage {
   return {

@@ -1,5 +1,6 @@
 /** The injectors, stage by stage. */
 import { section } from "../field.ts";
+import { RATING_DENSITY_KG_M3 } from "../rating_fluid.ts";
 
 /** The injectors section of a plan. */
 export const injectors = section({
@@ -23,7 +24,7 @@ export const injectors = section({
           min: 5e-7,
           max: 1e-4,
           because: "30 to 6000 cc/min covers port injectors",
-          massAt_kg_m3: 684,
+          massAt_kg_m3: RATING_DENSITY_KG_M3,
         },
         pressure: {
           type: "quantity",

@@ -44,7 +44,7 @@ Deno.test("readPlan() reads the golden plan of version 1, and its numbers stay",
   assertAlmostEquals(values.demand.bsfc ?? 0, 1.1828e-7, 1e-10);
   // 95 lb/h at 684 kg/m3, by hand: 95 * 0.45359237 / 3600 / 684
   assertAlmostEquals(values.injectors.stages[0]?.flow ?? 0, 1.75e-5, 1e-7);
-  assertStringIncludes(notes["injectors.stages.0.flow"] ?? "", "684");
+  assertStringIncludes(notes["injectors.stages.0.flow"] ?? "", "683.8 kg");
   assertAlmostEquals(values.rail.bore ?? 0, 0.015875);
   assertAlmostEquals(values.rail.height ?? 0, 0.03175);
   assertAlmostEquals(values.sensor.drill ?? 0, 0.009);
