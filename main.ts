@@ -15,15 +15,25 @@ function portFrom(text: string): number {
   refuse(`PORT must be a whole number from 0 to 65535 (0: any free one), but is "${text}".`);
 }
 
-/** Begun when the first answer is out: nothing else runs while mathjs is loaded. */
+/**
+ * The first answer is called complete a little before it is out, and nothing else runs
+ * while mathjs is loaded: it is given this long to leave [ms].
+ */
+const HEAD_START_MS = 50;
+
+/** Begun when the first answer is out. */
 let warm: Promise<void> | undefined;
+
+function pause(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, HEAD_START_MS));
+}
 
 function serve(port: number): Deno.HttpServer<Deno.NetAddr> {
   const app = createApp({ log: (line) => console.log(JSON.stringify(line)) });
   try {
     // It says where it listens at the very end, when it can be stopped too.
     return Deno.serve({ port, hostname: "0.0.0.0", onListen() {} }, (request, info) => {
-      warm ??= info.completed.catch(() => {}).then(warmUp).catch((error) =>
+      warm ??= info.completed.catch(() => {}).then(pause).then(warmUp).catch((error) =>
         refuse(`What the service needs can't be loaded: ${error}`)
       );
       return app.fetch(request, info);

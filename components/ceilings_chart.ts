@@ -12,6 +12,8 @@ export interface CeilingShown {
   readonly title: string;
   /** Crank power [W]; undefined when it can't be said. */
   readonly power_W: number | undefined;
+  /** False for a part whose limit is no matter of power. */
+  readonly dependsOnPower: boolean;
   /** What limits there, or why there is no number. */
   readonly because: string;
 }
@@ -40,7 +42,7 @@ export function CeilingsChart({ ceilings, target_W, system }: CeilingsChartProps
       <figcaption>
         ${known.length === 0
           ? "No ceiling can be said yet"
-          : `Power ceilings at the crank: ${headline(known, target_W, show)}`}
+          : `Power ceilings at the crank: ${headline(known, target_W, show)}${unknown(ceilings)}`}
       </figcaption>
       ${known.length > 0 && chart(known, target_W, system)}
       <details>
@@ -79,9 +81,16 @@ function headline(known: readonly Known[], target_W: number, show: (w: number) =
   if (first === undefined) return "";
   const { title, power_W } = first;
   const how = power_W < target_W ? "short of" : "beyond";
-  return `${title.toLowerCase()} gives out first, at ${show(power_W)}, ${how} the target of ${
-    show(target_W)
-  }`;
+  return `the lowest known is that of the ${title.toLowerCase()}, at ${
+    show(power_W)
+  }, ${how} the target of ${show(target_W)}`;
+}
+
+/** A part whose ceiling is not known may be the lowest of all. */
+function unknown(ceilings: readonly CeilingShown[]): string {
+  const names = ceilings.filter((each) => each.dependsOnPower && !isKnown(each))
+    .map(({ title }) => title.toLowerCase());
+  return names.length === 0 ? "" : `; not known: ${names.join(", ")}`;
 }
 
 function shareOf(power_W: number, target_W: number): string {

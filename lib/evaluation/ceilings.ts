@@ -24,7 +24,10 @@ const SPREAD = CRITERIA.railSpread.aim;
 export function ceilingsOf(context: Context, results: Results): Ceiling[] {
   const { demand, pressures } = results;
   if (!demand || !pressures) return [];
-  const power_W = ({ fuel_kg_s, because }: Carried): Pick<Ceiling, "power_W" | "because"> => ({
+  const part = (id: string, title: string, { fuel_kg_s, because }: Carried): Ceiling => ({
+    id,
+    title,
+    dependsOnPower: true,
     // Power goes with fuel at the same BSFC, whichever route sized it.
     power_W: fuel_kg_s === undefined
       ? undefined
@@ -32,13 +35,14 @@ export function ceilingsOf(context: Context, results: Results): Ceiling[] {
     because,
   });
   return [
-    { id: "injectors", title: "Injectors", ...power_W(ofInjectors(context, demand, pressures)) },
-    { id: "pump", title: "Pump", ...power_W(ofPump(demand, results)) },
-    { id: "feed", title: "Feed hose", ...power_W(ofFeed(context, demand)) },
-    { id: "rail", title: "Rail", ...power_W(ofRail(context, results, demand, pressures)) },
+    part("injectors", "Injectors", ofInjectors(context, demand, pressures)),
+    part("pump", "Pump", ofPump(demand, results)),
+    part("feed", "Feed hose", ofFeed(context, demand)),
+    part("rail", "Rail", ofRail(context, results, demand, pressures)),
     {
       id: "sensor",
       title: "Pressure sensor",
+      dependsOnPower: false,
       power_W: undefined,
       because: "Its range does not depend on power, only on pressure.",
     },
@@ -52,19 +56,27 @@ function ofInjectors(
 ): Carried {
   const stages = stagesOf(context);
   if (stages.length === 0) return { fuel_kg_s: undefined, because: "No injector is named yet." };
-  const fuel_kg_s = fuelCarried(context.working, "ceilings.injectors", stages, {
-    density_kg_m3: demand.fuel.density_kg_m3,
-    differential_Pa: pressures.differentialPeak_Pa,
-    interval_s: demand.intervalPeak_s,
-    dutyLimit: CRITERIA.dutyPeak.limit,
-  });
+  const carried = (section: string, interval_s: number): number =>
+    fuelCarried(context.working, `ceilings.${section}`, stages, {
+      density_kg_m3: demand.fuel.density_kg_m3,
+      differential_Pa: pressures.differentialPeak_Pa,
+      interval_s,
+      dutyLimit: CRITERIA.dutyPeak.limit,
+    });
+  // Power is taken to hold up to maximum speed, where the time for a shot is shortest.
+  const peak = carried("injectorsPeak", demand.intervalPeak_s);
+  const maximum = carried("injectorsMaximum", demand.intervalMaximum_s);
+  const where = maximum < peak ? "at maximum speed" : "at the power peak's speed";
   const duty = context.say(CRITERIA.dutyPeak.limit, "ratio");
-  return { fuel_kg_s, because: `Duty reaches ${duty} at the power peak's speed.` };
+  return { fuel_kg_s: Math.min(peak, maximum), because: `Duty reaches ${duty} ${where}.` };
 }
 
 function ofPump(demand: DemandResults, { pump }: Results): Carried {
   if (pump?.available_m3_s === undefined) {
-    return { fuel_kg_s: undefined, because: "The pump's flow at this pressure is not known." };
+    return {
+      fuel_kg_s: undefined,
+      because: "The pump's flow at this pressure and the lowest voltage is not known.",
+    };
   }
   return {
     fuel_kg_s: pump.available_m3_s * demand.fuel.density_kg_m3,

@@ -63,7 +63,7 @@ export function evaluate(plan: Plan): Evaluation {
   return {
     results,
     checks: context.checks,
-    ceilings: ceilingsOf(context, results),
+    ceilings: context.subject([], () => ceilingsOf(context, results)) ?? [],
     working: context.working.uses,
     assumed,
     missing,
@@ -100,8 +100,7 @@ function feed(
   const injectors = judgeInjectors(context, demand, pressures);
   const pump = judgePump(context, demand, pressures);
   const lines = judgeLines(context, demand, pump);
-  const returns = context.values.regulator.layout === "return";
-  const returned_m3_s = returns ? pump?.returned_m3_s ?? 0 : 0;
+  const returned_m3_s = pump?.returned_m3_s ?? 0;
   const rail = judgeRail(context, { demand, returned_m3_s }, pressures, injectors);
   return { injectors, pump, lines, rail };
 }

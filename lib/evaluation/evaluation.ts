@@ -12,6 +12,8 @@ export interface Ceiling {
   readonly title: string;
   /** Crank power at the limit [W]; undefined when it can't be said. */
   readonly power_W: number | undefined;
+  /** False for a part whose limit is no matter of power. */
+  readonly dependsOnPower: boolean;
   /** What limits there, or why there is no number. */
   readonly because: string;
 }

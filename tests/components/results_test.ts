@@ -40,7 +40,13 @@ Deno.test("VerdictSummary counts", () => {
   assertEquals(textOf(html), "1 fails 2 meets");
 });
 
-const ceiling = (id: string, power_W?: number) => ({ id, title: id, power_W, because: "so" });
+const ceiling = (id: string, power_W?: number) => ({
+  id,
+  title: id,
+  dependsOnPower: true,
+  power_W,
+  because: "so",
+});
 
 Deno.test("CeilingsChart draws bars in proportion, the lowest first", () => {
   const html = rendered(CeilingsChart({
@@ -53,7 +59,10 @@ Deno.test("CeilingsChart draws bars in proportion, the lowest first", () => {
   assertEquals(bars.map((tag) => attribute(tag, "class")), ["bar-short", "bar-long"]);
   const target = tags(html, "line").find((tag) => attribute(tag, "class") === "target");
   assertEquals(attribute(target, "x1"), "75.00%");
-  assertStringIncludes(textOf(html), "a gives out first, at 100 kW, short of the target of 150 kW");
+  assertStringIncludes(
+    textOf(html),
+    "the lowest known is that of the a, at 100 kW, short of the target of 150 kW; not known: none",
+  );
   assertStringIncludes(textOf(html), "none no number");
 });
 

@@ -27,24 +27,35 @@ export function judgeLines(
   return context.subject(OWED, () => {
     const { supply, regulator, pump: given } = context.values;
     const returns = regulator.layout === "return";
-    // All that the pump gives runs through the feed when the surplus returns from the rail.
-    const pumped = returns ? pump?.available_m3_s : undefined;
-    const feed_m3_s = Math.max(demand.fuelVolume_m3_s, pumped ?? 0);
-    const from = pumped === undefined ? "what the engine burns" : "all that the pump gives";
+    const burnt: Stream = { flow_m3_s: demand.fuelVolume_m3_s, from: "what the engine burns" };
+    const pumped: Stream | undefined = pump?.available_m3_s === undefined
+      ? undefined
+      : { flow_m3_s: pump.available_m3_s, from: "all that the pump gives" };
     return {
       feedVelocity_m_s: velocity(context, CRITERIA.feedVelocity, {
         bore_m: supply.feedBore,
-        flow_m3_s: feed_m3_s,
-        from,
+        // All that the pump gives runs through the feed when the surplus returns from the rail.
+        ...(returns ? faster(burnt, pumped) : burnt),
       }),
       suctionVelocity_m_s: given.place === "tank" ? undefined : velocity(
         context,
         CRITERIA.suctionVelocity,
-        { bore_m: supply.suctionBore, flow_m3_s: pump?.available_m3_s ?? feed_m3_s, from },
+        { bore_m: supply.suctionBore, ...faster(burnt, pumped) },
       ),
       returnVelocity_m_s: returns ? returned(context, demand, pump) : undefined,
     };
   });
+}
+
+/** A flow and what it is. */
+interface Stream {
+  readonly flow_m3_s: number;
+  readonly from: string;
+}
+
+/** The pump's flow where it is known and above what is burnt. */
+function faster(burnt: Stream, pumped: Stream | undefined): Stream {
+  return pumped !== undefined && pumped.flow_m3_s > burnt.flow_m3_s ? pumped : burnt;
 }
 
 /** At idle nearly all of the pump's flow goes back. */
@@ -57,7 +68,9 @@ function returned(
   if (pump?.available_m3_s === undefined) {
     context.check(CRITERIA.returnVelocity, {
       value: undefined,
-      because: "Enter the pump's flow: at idle nearly all of it goes back.",
+      because: context.values.pump.points.length === 0
+        ? "Enter the pump's flow: at idle nearly all of it goes back."
+        : "Nearly all of the pump's flow goes back at idle; its figures do not tell it at this pressure and voltage.",
     });
     return undefined;
   }
@@ -72,7 +85,7 @@ function returned(
 function velocity(
   context: Context,
   criterion: Criterion,
-  hose: { readonly bore_m: number | undefined; readonly flow_m3_s: number; readonly from: string },
+  hose: Stream & { readonly bore_m: number | undefined },
 ): number | undefined {
   const { bore_m, flow_m3_s, from } = hose;
   if (bore_m === undefined) {

@@ -30,7 +30,7 @@ export interface PumpResults {
   readonly scaled: boolean;
   /** Flow beyond the need, as a share of the need. */
   readonly margin: number | undefined;
-  /** Flow that the engine leaves at full power [m^3/s]; nought when there is none over. */
+  /** Flow that goes back through the rail at full power [m^3/s]; nought without a return, or with none over. */
   readonly returned_m3_s: number;
 }
 
@@ -92,7 +92,7 @@ export function judgePump(
       available_m3_s: available,
       scaled: delivery.scaled,
       margin: margin.value,
-      returned_m3_s: Math.max(0, over ?? 0),
+      returned_m3_s: values.regulator.layout === "return" ? Math.max(0, over ?? 0) : 0,
     };
   });
 }
@@ -171,5 +171,8 @@ function marginOf(
     }.`;
     return { value: margin(atMost_m3_s), because, result: `${section}.margin` };
   }
-  return { value: undefined, because: `${why} Ask for a pump that gives the aim there.` };
+  const todo = untold === "no-figures"
+    ? "Ask for a pump that gives the aim there."
+    : "Enter its flow at a pressure above that, or ask for a pump that gives the aim there.";
+  return { value: undefined, because: `${why} ${todo}` };
 }

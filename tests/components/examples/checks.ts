@@ -35,13 +35,38 @@ export const checks: readonly Check[] = [
 ];
 
 const ceilings = [
-  { id: "injectors", title: "Injectors", power_W: 319e3, because: "duty reaches 90 %" },
-  { id: "pump", title: "Pump", power_W: 287e3, because: "no flow beyond the need is left" },
-  { id: "feed", title: "Feed hose", power_W: 410e3, because: "velocity reaches 6 m/s" },
-  { id: "rail", title: "Rail", power_W: 1.9e6, because: "spread reaches 1 % of flow" },
+  {
+    id: "injectors",
+    title: "Injectors",
+    dependsOnPower: true,
+    power_W: 319e3,
+    because: "duty reaches 90 %",
+  },
+  {
+    id: "pump",
+    title: "Pump",
+    dependsOnPower: true,
+    power_W: 287e3,
+    because: "no flow beyond the need is left",
+  },
+  {
+    id: "feed",
+    title: "Feed hose",
+    dependsOnPower: true,
+    power_W: 410e3,
+    because: "velocity reaches 6 m/s",
+  },
+  {
+    id: "rail",
+    title: "Rail",
+    dependsOnPower: true,
+    power_W: 1.9e6,
+    because: "spread reaches 1 % of flow",
+  },
   {
     id: "sensor",
     title: "Sensor",
+    dependsOnPower: false,
     power_W: undefined,
     because: "Its range does not depend on power",
   },

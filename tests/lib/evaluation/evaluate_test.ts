@@ -231,13 +231,50 @@ Deno.test("a plan without injectors says which flow to shop for", () => {
   assert(Math.abs(duty - CRITERIA.dutyPeak.aim) < 1e-6, `${duty}`);
 });
 
-Deno.test("a ceiling is the power at which its check reaches the limit", () => {
-  const target = 300 * 745.699872;
-  const injectors = evaluate(planOf(EIGHT)).ceilings.find(({ id }) => id === "injectors");
-  const power = injectors?.power_W ?? 0;
-  assert(power > target);
-  const there = planOf({ ...EIGHT, engine: { ...EIGHT.engine, power: `${power} W` } });
-  assert(Math.abs((find(there, "duty-peak").value ?? 0) - CRITERIA.dutyPeak.limit) < 1e-6);
+const CEILING_CASES: [name: string, maximumSpeed: string, check: string][] = [
+  ["the power peak, where the limiter cuts just above it", "7000 rpm", "duty-peak"],
+  ["maximum speed, where there is the least time", "9000 rpm", "duty-maximum"],
+];
+for (const [name, maximumSpeed, check] of CEILING_CASES) {
+  Deno.test(`the injectors' ceiling is the power at which duty reaches its limit at ${name}`, () => {
+    const engine = { ...EIGHT.engine, maximumSpeed };
+    const { ceilings } = evaluate(planOf({ ...EIGHT, engine }));
+    const power = ceilings.find(({ id }) => id === "injectors")?.power_W ?? 0;
+    const there = planOf({ ...EIGHT, engine: { ...engine, power: `${power} W` } });
+    assert(Math.abs((find(there, check).value ?? 0) - CRITERIA.dutyPeak.limit) < 1e-6);
+    for (const id of ["duty-peak", "duty-maximum"]) {
+      assert((find(there, id).value ?? 9) <= CRITERIA.dutyPeak.limit + 1e-6, id);
+    }
+  });
+}
+
+Deno.test("in a dead-ended layout a larger pump changes nothing in the rail", () => {
+  const railCeiling = (count: number): number | undefined => {
+    const points = [{ pressure: "3 bar", flow: "300 L/h" }, { pressure: "6 bar", flow: "200 L/h" }];
+    const pump = { points, count };
+    const plan = planOf({
+      ...EIGHT,
+      pump,
+      regulator: { layout: "dead-ended", setPressure: "4 bar" },
+    });
+    return evaluate(plan).ceilings.find(({ id }) => id === "rail")?.power_W;
+  };
+  assertEquals(railCeiling(4), railCeiling(1));
+});
+
+Deno.test("the suction carries all that the pump gives, whatever the layout, and says so", () => {
+  const points = [{ pressure: "3 bar", flow: "300 L/h" }, { pressure: "6 bar", flow: "200 L/h" }];
+  const check = find(
+    planOf({
+      ...EIGHT,
+      pump: { points, place: "line" },
+      supply: { suctionBore: "12.7 mm" },
+      regulator: { layout: "dead-ended", setPressure: "4 bar" },
+    }),
+    "suction-velocity",
+  );
+  assert(check.because.includes("all that the pump gives"), check.because);
+  assert((check.value ?? 0) > 0.4, `${check.value}`);
 });
 
 Deno.test("wheel power asks for more fuel than crank power", () => {
