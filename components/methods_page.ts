@@ -23,7 +23,8 @@ export function MethodsPage({ chapters }: MethodsPageProps): VNode {
       <h1>Methods</h1>
       <p>
         Every number on a sheet comes from one of these ${count} formulas, each with the range that it
-        holds in and where it is published. A test holds what is printed here against what is run.
+        holds in and where it is published. A test holds what is printed here against what is run. Some
+        stand ready for steps that no sheet takes yet.
       </p>
       ${chapters.map(({ id, title, methods }) =>
         html`
