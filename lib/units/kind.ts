@@ -5,6 +5,7 @@ export type Kind =
   | "power"
   | "pressure"
   | "flow"
+  | "pumpFlow"
   | "massFlow"
   | "bsfc"
   | "length"
@@ -75,6 +76,8 @@ export interface KindInfo {
   readonly bare?: string;
   /** What a word means in this kind only, in mathjs's units: `lb` as a force in a pressure. */
   readonly reads?: Readonly<Record<string, string>>;
+  /** The kind whose texts are read, where this one only shows them in other units. */
+  readonly readAs?: Kind;
   /** The kind that one of the typed units must be of: a torque has a length, an energy none. */
   readonly part?: "length" | "pressure";
 }

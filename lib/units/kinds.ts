@@ -33,6 +33,8 @@ function fixed(symbol: string, scale: number, decimals: number, from?: number): 
 
 const WATT = shown("W", 1, 3, 3);
 const CC_PER_MIN = shown("cc/min", 1e-6 / 60, 3, 3);
+const LITRE_PER_HOUR = shown("L/h", 1e-3 / HOUR, 3, 1);
+const GALLON_PER_HOUR = shown("US gal/h", US_GALLON / HOUR, 3, 2);
 const VOLT = [shown("V", 1, 3, 2, 0.1), shown("mV", 1e-3, 3, 2)];
 const AMPERE = [shown("A", 1, 3, 2, 0.1), shown("mA", 1e-3, 3, 2)];
 const OHM = [
@@ -99,8 +101,21 @@ export const KINDS: Readonly<Record<Kind, KindInfo>> = {
     minBecause: NOT_NEGATIVE,
     max: 1,
     maxBecause: "that is beyond any fuel system this is for",
-    metric: [CC_PER_MIN, shown("L/h", 1e-3 / HOUR, 3, 1, 5e-5)],
-    inch: [CC_PER_MIN, shown("US gal/h", US_GALLON / HOUR, 3, 1, 5e-5)],
+    metric: [CC_PER_MIN, { ...LITRE_PER_HOUR, from: 5e-5 }],
+    inch: [CC_PER_MIN, { ...GALLON_PER_HOUR, from: 5e-5 }],
+  },
+  // Of a pump and its hoses: in one unit whatever its size, so that figures can be set beside each other.
+  pumpFlow: {
+    noun: "a volume flow",
+    si: "m^3/s",
+    examples: ["255 L/h", "70 US gal/h", "4 L/min"],
+    min: 0,
+    minBecause: NOT_NEGATIVE,
+    max: 1,
+    maxBecause: "that is beyond any fuel system this is for",
+    metric: [LITRE_PER_HOUR],
+    inch: [GALLON_PER_HOUR],
+    readAs: "flow",
   },
   massFlow: {
     noun: "a mass flow",
@@ -212,13 +227,14 @@ export const KINDS: Readonly<Record<Kind, KindInfo>> = {
   voltage: {
     noun: "a voltage",
     si: "V",
-    examples: ["13.5 V", "12 volts", "500 mV"],
+    examples: ["13.5 V", "500 mV", "13.5"],
     min: 0,
     minBecause: NOT_NEGATIVE,
     max: 1e5,
     maxBecause: "that is beyond a vehicle's wiring",
     metric: VOLT,
     inch: VOLT,
+    bare: "V",
   },
   current: {
     noun: "a current",
@@ -328,7 +344,7 @@ export const KINDS: Readonly<Record<Kind, KindInfo>> = {
   ratio: {
     noun: "a ratio",
     si: "-",
-    examples: ["85 %", "0.85", "10.5:1"],
+    examples: ["85 %", "0.85", "12.5 %"],
     min: -1e6,
     minBecause: "that is too large for a ratio",
     max: 1e6,

@@ -195,16 +195,26 @@ function withinBounds(
   const low = parsed.value < min - slip;
   if (!low && !(parsed.value > max + slip)) return parsed;
   const bound = low ? min : max;
+  const isShare = kind === "ratio" && isBare(text);
   const own = low ? info.minBecause : info.maxBecause;
   const isOwn = low ? options.min === undefined : options.max === undefined;
   const because = isOwn ? own : options.because;
   const inUnit = inward((bound - scale.offset) / scale.scale, low);
-  const shown = bothWays(`${inUnit} ${reading.unit ?? ""}`.trim(), bound, scale, kind);
+  const both = bothWays(`${inUnit} ${reading.unit ?? ""}`.trim(), bound, scale, kind);
+  const shown = isShare ? `${both} (${inward(bound * 100, low)} %)` : both;
   const [side, least] = low ? ["below", "lowest"] : ["above", "highest"];
   const message = `${prefix(options)}"${
     shortened(text)
   }" is ${side} the ${least} allowed, ${shown}`;
-  return { ok: false, message: because === undefined ? `${message}.` : `${message}: ${because}.` };
+  const whole = because === undefined ? `${message}.` : `${message}: ${because}.`;
+  const share = parsed.value / 100;
+  const isPercent = isShare && !low && share >= min && share <= max;
+  return { ok: false, message: isPercent ? `${whole} Did you mean ${text.trim()} %?` : whole };
+}
+
+/** A number alone: "40" for a ratio may be meant in percent. */
+function isBare(text: string): boolean {
+  return !/[^\d.,\s]/.test(text);
 }
 
 /** A bound as typed, and in the other system where that differs. */

@@ -30,7 +30,9 @@ export type UnitScale =
 
 const NONE: UnitScale = { found: "none" };
 /** In the order in which a dimension that two share is named. */
-const ALL = (Object.keys(KINDS) as Kind[]).filter((kind) => kind !== "temperatureDifference");
+const ALL = (Object.keys(KINDS) as Kind[]).filter((kind) =>
+  kind !== "temperatureDifference" && KINDS[kind].readAs === undefined
+);
 const CLAIMING: readonly Kind[] = [
   ...ALL.filter((kind) => KINDS[kind].part !== undefined),
   ...ALL.filter((kind) => KINDS[kind].part === undefined),
@@ -40,9 +42,10 @@ const CLAIMING: readonly Kind[] = [
  * Finds what a typed unit is worth in the SI unit of a kind.
  *
  * @param text The tidied unit.
- * @param kind The kind wanted.
+ * @param wanted The kind wanted.
  */
-export function unitScale(text: string, kind: Kind): UnitScale {
+export function unitScale(text: string, wanted: Kind): UnitScale {
+  const kind = KINDS[wanted].readAs ?? wanted;
   const own = scaleWith(text, kind, KINDS[kind].reads);
   if (own.found === "scale" || KINDS[kind].reads === undefined) return own;
   // "lb" is read as a force in a pressure; if that makes none, as what it is.
