@@ -33,6 +33,8 @@ export interface Common {
   readonly required?: true;
   /** The field is asked only when this holds. */
   readonly when?: (earlier: Earlier) => boolean;
+  /** Why it is not asked where it isn't, to go on after "not used: ". */
+  readonly otherwise?: string;
 }
 
 /** A quantity: text with its unit. */

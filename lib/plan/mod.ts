@@ -27,7 +27,7 @@ export {
   planSchema,
   type Typed,
 } from "./schema.ts";
-export { type Assumption, type Resolved, resolvePlan } from "./resolve.ts";
+export { type Assumption, type Resolved, resolvePlan, unusedNote } from "./resolve.ts";
 export type { Fault } from "./fault.ts";
 export { type Reading, readPlan } from "./read.ts";
 export { type Boxes, boxesOf, planFromBoxes } from "./form.ts";

@@ -2,7 +2,9 @@
 import { crossFaults } from "./cross_checks.ts";
 import type { Fault } from "./fault.ts";
 import { resolvePlan } from "./resolve.ts";
-import { type Plan, planSchema } from "./schema.ts";
+import type { Section } from "./field.ts";
+import { type Plan, PLAN_VERSION, planSchema } from "./schema.ts";
+import { SECTIONS } from "./sections.ts";
 import { upgrade } from "./upgrades.ts";
 
 /** A plan, or why it isn't one. */
@@ -35,7 +37,12 @@ export function readPlan(input: unknown): Reading {
   const upgraded = upgrade(input);
   if (!upgraded.ok) return { ok: false, faults: [{ path: "version", message: upgraded.message }] };
   const parsed = planSchema.safeParse(upgraded.plan);
-  if (!parsed.success) return { ok: false, faults: faultsOf(parsed.error.issues) };
+  if (!parsed.success) {
+    const faults = faultsOf(parsed.error.issues);
+    const good = goodPart(upgraded.plan, faults);
+    // So that nobody puts one fault right only to be shown the next.
+    return { ok: false, faults: [...faults, ...crossFaults(resolvePlan(good).values, faults)] };
+  }
   const plan = parsed.data as Plan;
   const faults = crossFaults(resolvePlan(plan).values);
   return faults.length === 0 ? { ok: true, plan } : { ok: false, faults };
@@ -51,4 +58,27 @@ function faultsOf(
     if (!first.has(path)) first.set(path, { path, message: issue.message });
   }
   return [...first.values()];
+}
+
+/** The fields that hold no fault, for the rules between fields; lists are kept or left out whole. */
+function goodPart(input: unknown, faults: readonly Fault[]): Plan {
+  const plan: Record<string, unknown> = { version: PLAN_VERSION };
+  for (const [name, { fields }] of Object.entries<Section>(SECTIONS)) {
+    const typed = ownOf(input, name);
+    const kept: Record<string, unknown> = {};
+    for (const key of Object.keys(fields)) {
+      const path = `${name}.${key}`;
+      const bad = faults.some((fault) => fault.path === path || fault.path.startsWith(`${path}.`));
+      const value = ownOf(typed, key);
+      if (!bad && value !== undefined) kept[key] = value;
+    }
+    plan[name] = kept;
+  }
+  return plan as Plan;
+}
+
+function ownOf(value: unknown, key: string): unknown {
+  return typeof value === "object" && value !== null && Object.hasOwn(value, key)
+    ? (value as Record<string, unknown>)[key]
+    : undefined;
 }

@@ -21,7 +21,7 @@ export interface Resolved {
   readonly assumed: readonly Assumption[];
   /** Paths of fields that are asked, empty, and have no honest default. */
   readonly missing: readonly string[];
-  /** What was converted on reading, by path: a mass flow taken for a volume flow. */
+  /** What was converted on reading or not used at all, by path: a mass flow taken for a volume flow. */
   readonly notes: Readonly<Record<string, string>>;
 }
 
@@ -65,6 +65,13 @@ export function resolvePlan(plan: Plan): Resolved {
   };
 }
 
+/** Says that an answer counts for nothing beside the others: "not used: the bar is round". */
+export function unusedNote(
+  { otherwise = "the other answers leave no place for it" }: Field,
+): string {
+  return `not used: ${otherwise}`;
+}
+
 /** One pass over the table of fields. */
 class Pass implements Earlier {
   readonly values: Record<string, Values> = {};
@@ -106,7 +113,10 @@ class Pass implements Earlier {
   }
 
   #field(path: string, field: Field, typed: string | number | undefined): Value {
-    if (field.when && !field.when(this)) return undefined;
+    if (field.when && !field.when(this)) {
+      if (typed !== undefined && typed !== "") this.notes[path] = unusedNote(field);
+      return undefined;
+    }
     if (typed !== undefined && typed !== "") return this.#value(path, field, typed);
     if (field.type === "text") return undefined;
     const fallback = typeof field.default === "function" ? field.default(this) : field.default;

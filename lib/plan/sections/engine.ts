@@ -82,6 +82,7 @@ export const engine = section({
       label: "Lost between crank and wheels",
       hint: "As a share of crank power, like 15 %",
       when: (v) => v.word("engine.powerAt") === "wheels",
+      otherwise: "power is stated at the crankshaft",
       min: 0,
       max: 0.4,
       because: "more than 40 % would be a broken drivetrain",
@@ -132,11 +133,21 @@ export const engine = section({
       min: 300 / 60,
       max: 4000 / 60,
       because: "300 to 4000 rpm, and below the speed of the power peak",
-      default: (v) => ({
-        text: v.word("engine.cycle") === "four-stroke" ? "900 rpm" : "1200 rpm",
-        because: "A mild modified engine; wild cams and ports idle higher",
-        source: "common practice, no source",
-      }),
+      default: (v) => {
+        const usual = v.word("engine.cycle") === "four-stroke" ? 900 : 1200;
+        const half = Math.floor((v.number("engine.powerSpeed") ?? Infinity) * 60 / 2 / 50) * 50;
+        return half >= usual
+          ? {
+            text: `${usual} rpm`,
+            because: "A mild modified engine; wild cams and ports idle higher",
+            source: "common practice, no source",
+          }
+          : {
+            text: `${half} rpm`,
+            because: "Half the speed of a power peak that is itself hardly above idle",
+            source: "ours",
+          };
+      },
     },
     aspiration: {
       type: "choice",
@@ -155,6 +166,7 @@ export const engine = section({
       why: "Rail pressure and differential pressure follow from it",
       first: true,
       when: (v) => v.word("engine.aspiration") === "boosted",
+      otherwise: "the engine is said to be naturally aspirated",
       min: 5e3,
       max: 5e5,
       because: "0.05 to 5 bar gauge is what boosted port-injected engines see",

@@ -41,7 +41,7 @@ export const pump = section({
         },
         flow: {
           type: "quantity",
-          kind: "flow",
+          kind: "pumpFlow",
           label: "Flow",
           hint: "Like 340 L/h",
           why: "It has to exceed what the engine burns, hot and on a low battery",

@@ -57,6 +57,7 @@ export const rail = section({
       hint: "Like 25 mm; leave blank for square bar",
       first: true,
       when: (v) => v.word("rail.shape") !== "round",
+      otherwise: "the bar is round",
       min: 0.008,
       max: 0.1,
       because: "8 to 100 mm bar",

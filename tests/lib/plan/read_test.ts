@@ -95,6 +95,8 @@ const REFUSED: [name: string, section: string, field: string, value: unknown, sa
   ["a wrong kind of quantity", "engine", "power", "3 bar", ["Target power", "pressure"]],
   ["nonsense", "rail", "bore", "twelve pis", ["Bore of the gallery", "twelve pis", "length"]],
   ["too much", "rail", "bore", "3 in", ["Bore of the gallery", "40", "drilled along a bar"]],
+  ["percent without the sign", "fuel", "ethanolShare", "40", ["1 (100 %)", "Did you mean 40 %?"]],
+  ["no ratio", "fuel", "ethanolShare", "lots", ["like 85 %, 0.85 or 12.5 %"]],
   ["half a cylinder", "engine", "cylinders", 4.5, ["whole number"]],
 ];
 
@@ -144,7 +146,7 @@ const AGAINST_EACH_OTHER: [
       "9 bar",
     ]],
     "regulator.setPressure",
-    "10 bar",
+    "10.0 bar (145 psi)",
   ],
   [
     "boost above an atmosphere-referenced set pressure",
@@ -186,6 +188,62 @@ for (const [name, changes, path, says] of AGAINST_EACH_OTHER) {
     }
     assertStringIncludes(faultOf(plan, path), says);
   });
+}
+
+Deno.test("readPlan() names faults of fields and between fields in one go", () => {
+  const engine = { ...LEAST.engine, power: "420", maximumSpeed: "5000 rpm" };
+  const rail = { bore: "20 mm", height: "20 mm" };
+  const reading = readPlan({ ...LEAST, engine, rail });
+  assert(!reading.ok);
+  assertEquals(reading.faults.map(({ path }) => path), [
+    "engine.power",
+    "engine.maximumSpeed",
+    "rail.bore",
+  ]);
+});
+
+Deno.test("readPlan() finds nothing between fields where one of them is at fault itself", () => {
+  const engine = { ...LEAST.engine, cylinders: 4.5, aspiration: "boosted", boost: "lots" };
+  const reading = readPlan({
+    ...LEAST,
+    engine,
+    rail: { count: 3 },
+    regulator: { setPressure: "0.5 bar", reference: "atmosphere" },
+    pump: { points: [{ flow: "200" }] },
+  });
+  assert(!reading.ok);
+  assertEquals(reading.faults.map(({ path }) => path), [
+    "engine.cylinders",
+    "engine.boost",
+    "regulator.setPressure",
+    "pump.points.0.flow",
+  ]);
+});
+
+Deno.test("bounds between fields are given in the plan's units first", () => {
+  const rail = { bore: "1 in", height: "0.75 in" };
+  const inch = { ...LEAST, rail, sheet: { units: "inch" } };
+  assertStringIncludes(faultOf(inch, "rail.bore"), "less than 0.750 in (19.05 mm).");
+  assertStringIncludes(faultOf({ ...LEAST, rail }, "rail.bore"), "less than 19.05 mm (0.750 in).");
+});
+
+Deno.test("an answer that the others leave no place for is kept and said to be unused", () => {
+  const reading = readPlan(withField("engine", "boost", "17 psi"));
+  assert(reading.ok, JSON.stringify(reading));
+  const { values, notes } = resolvePlan(reading.plan);
+  assertEquals(values.engine.boost, undefined);
+  assertEquals(notes["engine.boost"], "not used: the engine is said to be naturally aspirated");
+});
+
+for (const powerSpeed of ["1000 rpm", "1010 rpm", "1500 rpm", "1800 rpm", "1801 rpm"]) {
+  for (const cycle of ["four-stroke", "two-stroke"]) {
+    Deno.test(`no speed that is assumed is at fault: ${cycle}, power peak at ${powerSpeed}`, () => {
+      const reading = readPlan({ ...LEAST, engine: { ...LEAST.engine, cycle, powerSpeed } });
+      assert(reading.ok, JSON.stringify(reading));
+      const { engine } = resolvePlan(reading.plan).values;
+      assert((engine.idleSpeed ?? 0) * 60 > 300, "an idle speed is assumed, within its bounds");
+    });
+  }
 }
 
 Deno.test("readPlan() says what misses, what is unknown and which version is wanted", () => {
