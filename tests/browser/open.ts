@@ -20,6 +20,8 @@ export interface Site {
   readonly page: Page;
   /** Opens a page as somebody else's browser would: nothing stored, nothing cached. It is watched too, and closed after the test. */
   freshPage(): Promise<Page>;
+  /** Lets pages of this test complain of what the pattern matches, early or late: a page answered 422, say. */
+  tolerate(pattern: RegExp): void;
   /** What pages complained of up to now; a test that means to provoke it takes it away by this. */
   complaints(): string[];
 }
@@ -40,6 +42,7 @@ export function describeSite(
   // A hung page must not hang the run.
   describe(name, { timeout: 60_000 }, () => {
     const problems: string[] = [];
+    const tolerated: RegExp[] = [];
     const guests: BrowserContext[] = [];
     let server: Deno.HttpServer<Deno.NetAddr>;
     let browser: Browser;
@@ -66,10 +69,14 @@ export function describeSite(
       await browser?.close();
       await server?.shutdown();
     });
-    beforeEach(() => void problems.splice(0));
+    beforeEach(() => {
+      problems.length = 0;
+      tolerated.length = 0;
+    });
     afterEach(async () => {
       for (const guest of guests.splice(0)) await guest.close();
-      assertEquals(problems, [], "what the page complained of");
+      const unexpected = problems.filter((said) => !tolerated.some((each) => each.test(said)));
+      assertEquals(unexpected, [], "what the page complained of");
     });
 
     tests({
@@ -84,6 +91,7 @@ export function describeSite(
         guests.push(context);
         return watched(await context.newPage());
       },
+      tolerate: (pattern) => void tolerated.push(pattern),
       complaints: () => problems.splice(0),
     });
   });
