@@ -93,4 +93,5 @@ export {
   type TrappedFuel,
   type WeakestPart,
 } from "./proof_pressures.ts";
+export { comesOff } from "./comes_off.ts";
 export { type ProofNumbers, proofNumbers, type ProofNumbersInput } from "./proof_numbers.ts";

@@ -25,6 +25,8 @@ export interface TrappedFuel {
 export interface FaultInput {
   /** The pump at shut-off, or its relief valve [Pa, gauge]. */
   readonly pumpShutOff_Pa?: number | undefined;
+  /** The highest pressure that the pump is known to pump at [Pa, gauge]; counts until shut-off is known. */
+  readonly pumpReaches_Pa?: number | undefined;
   /** Fuel that is shut in and warmed. */
   readonly trapped?: TrappedFuel | undefined;
 }
@@ -35,11 +37,15 @@ export interface Fault {
   readonly pressure_Pa: number;
   /** What makes it. */
   readonly cause: "pump" | "trapped fuel";
+  /** True while the pump's shut-off is not known: the pressure may become higher. */
+  readonly isLeast: boolean;
 }
 
 /**
  * Finds the fault pressure: the largest of the pump at shut-off (or its relief
- * valve) and of fuel that is shut in and warmed.
+ * valve) and of fuel that is shut in and warmed. Until shut-off is known, the
+ * pressure that the pump reaches by its curve stands for it, and the fault is
+ * the least that it can be.
  *
  * @param working Takes the record under `proof.trapped_Pa`.
  * @param input What may push the pressure up, as far as known.
@@ -53,15 +59,18 @@ export interface Fault {
  *
  * const fault = faultPressure(new Working(), { pumpShutOff_Pa: 8e5 });
  *
- * assertEquals(fault, { pressure_Pa: 8e5, cause: "pump" });
+ * assertEquals(fault, { pressure_Pa: 8e5, cause: "pump", isLeast: false });
+ * assertEquals(faultPressure(new Working(), { pumpReaches_Pa: 6e5 })?.isLeast, true);
  * assertEquals(faultPressure(new Working(), {}), undefined);
  * ```
  */
 export function faultPressure(working: Working, input: FaultInput): Fault | undefined {
-  const { pumpShutOff_Pa, trapped } = input;
-  const byPump: Fault | undefined = pumpShutOff_Pa === undefined
+  const { pumpShutOff_Pa, pumpReaches_Pa, trapped } = input;
+  const isLeast = pumpShutOff_Pa === undefined;
+  const pump_Pa = pumpShutOff_Pa ?? pumpReaches_Pa;
+  const byPump: Fault | undefined = pump_Pa === undefined
     ? undefined
-    : { pressure_Pa: pumpShutOff_Pa, cause: "pump" };
+    : { pressure_Pa: pump_Pa, cause: "pump", isLeast };
   if (trapped === undefined) return byPump;
   const rise_Pa = working.run("proof.trapped_Pa", trappedLiquidRise, {
     expansion: trapped.expansion_1_K,
@@ -72,7 +81,7 @@ export function faultPressure(working: Working, input: FaultInput): Fault | unde
   });
   const pressure_Pa = trapped.start_Pa + Math.max(0, rise_Pa);
   if (byPump !== undefined && byPump.pressure_Pa >= pressure_Pa) return byPump;
-  return { pressure_Pa, cause: "trapped fuel" };
+  return { pressure_Pa, cause: "trapped fuel", isLeast };
 }
 
 /** A part under test and the most its maker allows. */
@@ -140,7 +149,7 @@ export interface ProofPressures {
  *   setPressure_Pa: 3e5,
  *   boost_Pa: 1e5,
  *   reference: "manifold",
- *   fault: { pressure_Pa: 8e5, cause: "pump" },
+ *   fault: { pressure_Pa: 8e5, cause: "pump", isLeast: false },
  *   weakest: { part: "feed hose", rating_Pa: 7e5 },
  * });
  *

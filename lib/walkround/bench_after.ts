@@ -3,7 +3,7 @@ import { AIR_ENERGY_LIMIT_J, BUBBLE_WATCH_s } from "@/lib/proof/mod.ts";
 import { duration, energy, length, pressure } from "./amounts.ts";
 import type { ProofContext } from "./context.ts";
 import { line } from "./line.ts";
-import { railPlaces } from "./places.ts";
+import { insidePlaces, railPlaces } from "./places.ts";
 import type { Rung } from "./rung.ts";
 import { stepsFor, type TypedStep } from "./steps.ts";
 
@@ -35,7 +35,7 @@ export function drainDry(context: ProofContext): Rung {
       ["oil", line("A film of light oil in the gallery and the pockets."), "proof-liquid"],
       ["close", line("Plug every hole until it is fitted.")],
     ]),
-    look: railPlaces(context, "dummy plugs"),
+    look: insidePlaces(context),
     passes: [
       line("Dry paper drawn through the gallery comes out dry and clean."),
       line("Against a light the gallery shows no chip, no burr, no film of water."),
@@ -110,12 +110,15 @@ function highAir({ numbers, pressures }: ProofContext): TypedStep {
   const stored = energy(numbers.workingAirEnergy_J);
   const working = pressure(pressures.workingPressure_Pa);
   if (numbers.workingAirAllowed) {
+    // A part may be rated between working and the relief that the code allows.
+    const relief_Pa = Math.min(numbers.workingAirRelief_Pa, pressures.proofPressure_Pa);
     return [
       "working-air",
       line(
-        "If you wish, behind a shield and with a relief at no more than {relief}: raise in steps to " +
-          "{working} ({stored} stored), shut the supply, and look from behind the shield.",
-        { relief: pressure(numbers.workingAirRelief_Pa), working, stored },
+        "If you wish, behind a shield, and with a relief at no more than {relief} in case the supply " +
+          "creeps: raise in steps to {working} and no higher ({stored} stored), shut the supply, and " +
+          "look from behind the shield.",
+        { relief: pressure(relief_Pa), working, stored },
       ),
       "air-limits",
       "pressure-test-person",

@@ -1,5 +1,5 @@
 /** The second rung: strength, with liquid. */
-import { PROOF_HOLD_s, TEST_LIQUID_FLASH_K } from "@/lib/proof/mod.ts";
+import { comesOff, PROOF_HOLD_s, TEST_LIQUID_FLASH_K } from "@/lib/proof/mod.ts";
 import { duration, energy, pressure, temperature } from "./amounts.ts";
 import { dummyPlugs } from "./bench_air.ts";
 import type { ProofContext } from "./context.ts";
@@ -126,11 +126,14 @@ function notesOn(context: ProofContext): Line[] {
       ? line("Proof is 1.5 times the highest working pressure of {working}.", {
         working: pressure(workingPressure_Pa),
       })
-      : line("Proof is the pressure when something fails, {fault}: more than 1.5 times working.", {
-        fault: pressure(wantedPressure_Pa),
-      }),
+      : line(
+        `Proof is the pressure when something fails, ${
+          fault?.isLeast ? "at least " : ""
+        }{fault}: more than 1.5 times working.`,
+        { fault: pressure(wantedPressure_Pa) },
+      ),
   );
-  if (fault === undefined) {
+  if (fault === undefined || fault.isLeast) {
     notes.push(
       line(
         "Not known: what the pump makes at shut-off. If that is above {proof}, a blocked return or a " +
@@ -143,6 +146,15 @@ function notesOn(context: ProofContext): Line[] {
     notes.push(
       line(
         "Not known: the rating of the weakest part. Nothing is given more than its maker allows.",
+      ),
+    );
+  }
+  if (weakest !== undefined && comesOff(weakest.part)) {
+    notes.push(
+      line(
+        `The ${weakest.part} comes off for this test: its rating of {rating} says what may run, not ` +
+          "what is proved. Enter the lowest rating of what stays on.",
+        { rating: pressure(weakest.rating_Pa) },
       ),
     );
   }

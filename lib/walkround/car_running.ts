@@ -3,10 +3,11 @@ import { duration, pressure } from "./amounts.ts";
 import { blockedBelowWorking } from "./bench_proof.ts";
 import { letGo } from "./car_static.ts";
 import type { ProofContext } from "./context.ts";
-import { line } from "./line.ts";
+import { type Line, line } from "./line.ts";
 import { carPlaces } from "./places.ts";
 import type { Rung } from "./rung.ts";
 import { stepsFor } from "./steps.ts";
+import { trappedNotes } from "./trapped_notes.ts";
 
 const MINUTE_s = 60;
 
@@ -18,7 +19,7 @@ export function running(context: ProofContext): Rung {
     id: "running",
     title: "First start and idle",
     why: line("Flow, shaking and heat come to the joints, one after the other."),
-    pressure_Pa: context.setPressure_Pa,
+    pressure_Pa: context.railIdle_Pa,
     hold_s,
     fitted: [line("As tested with the engine off; coils and plugs back on.")],
     steps: stepsFor(context, [
@@ -38,16 +39,28 @@ export function running(context: ProofContext): Rung {
     passes: [
       line("Every place is dry, running and after."),
       line("The pump stops when the engine does."),
-      line("The gauge holds steady and follows the manifold as the regulator should."),
+      gaugeAtIdle(context),
     ],
     sees: [line("Idle shakes and pulses, but gives neither full flow nor boost.")],
   };
 }
 
+/** What the gauge shows while the engine idles. */
+function gaugeAtIdle({ reference, railIdle_Pa, setPressure_Pa }: ProofContext): Line {
+  const set = pressure(setPressure_Pa);
+  return reference === "manifold"
+    ? line("The gauge holds steady near {idle}, and near {set} with the regulator's hose off.", {
+      idle: pressure(railIdle_Pa),
+      set,
+    })
+    : line("The gauge holds steady near {set}, also when the engine is blipped.", { set });
+}
+
 /** Makes the rung of the hot soak. */
 export function hotSoak(context: ProofContext): Rung {
   const hold_s = 30 * MINUTE_s;
-  const { fault } = context;
+  const { workingPressure_Pa, proofPressure_Pa } = context.pressures;
+  const working = pressure(workingPressure_Pa);
   return {
     ...ofCar(context),
     id: "hot-soak",
@@ -55,13 +68,7 @@ export function hotSoak(context: ProofContext): Rung {
     why: line("A stopped engine heats its rail: rings soften, clamps give, shut-in fuel rises."),
     pressure_Pa: context.setPressure_Pa,
     hold_s,
-    notes: fault?.cause === "trapped fuel"
-      ? [
-        line("Shut-in fuel could reach {fault} here: stop and relieve it before that.", {
-          fault: pressure(fault.pressure_Pa),
-        }),
-      ]
-      : [],
+    notes: trappedNotes(context),
     fitted: [line("The engine at its full working temperature, then switched off, bonnet shut.")],
     steps: stepsFor(context, [
       ["warm", line("Run until the thermostat has opened and the fan has come on."), "hot-engine"],
@@ -75,16 +82,34 @@ export function hotSoak(context: ProofContext): Rung {
         }),
         "ignition-sources",
       ],
+      [
+        "stop",
+        line(
+          "Should the gauge reach {proof}, the proof pressure, stop: open the bonnet, keep away while " +
+            "it cools, and relieve it cold.",
+          { proof: pressure(proofPressure_Pa) },
+        ),
+        "depressurise",
+      ],
       ["restart", line("Start again and go round once more."), "first-start"],
       ["tighten", line("Once cold and without pressure, check torque and marks."), "hose-life"],
     ]),
     passes: [
       line("Dry at every look, and no smell under the bonnet."),
-      line("The gauge never passed {proof}.", {
-        proof: pressure(context.pressures.proofPressure_Pa),
-      }),
+      line("The gauge never passed {working}, the highest working pressure.", { working }),
       line("It starts again without cranking long."),
     ],
+    ifNot: stepsFor(context, [
+      [
+        "above",
+        line(
+          "Was it above {working}? Find what should have relieved the shut-in fuel (regulator, relief " +
+            "valve, bleed past the check valve) before the next start.",
+          { working },
+        ),
+      ],
+      ...letGo(),
+    ]),
     sees: [line("The hottest that the rail gets standing; boost is still to come.")],
   };
 }

@@ -2,10 +2,11 @@
 import { duration, pressure, volume } from "./amounts.ts";
 import { blockedBelowWorking } from "./bench_proof.ts";
 import type { ProofContext } from "./context.ts";
-import { type Line, line } from "./line.ts";
+import { line } from "./line.ts";
 import { carPlaces } from "./places.ts";
 import type { Rung } from "./rung.ts";
 import { stepsFor } from "./steps.ts";
+import { trappedNotes } from "./trapped_notes.ts";
 
 const HOLD_s = 600;
 
@@ -26,7 +27,7 @@ export function carStatic(context: ProofContext): Rung {
     pressure_Pa: setPressure_Pa,
     hold_s: HOLD_s,
     ...(blocked === undefined ? {} : { blocked }),
-    notes: trappedNote(context),
+    notes: trappedNotes(context),
     fitted: [
       line("The rail bolted down, every hose and clip in its place, a gauge on the rail."),
       line("The engine cold; coils or plugs unplugged, so that nothing can fire."),
@@ -111,23 +112,4 @@ export function letGo(): Parameters<typeof stepsFor>[1] {
     ["weld", line("What needs welding leaves the car."), "hot-work"],
     ["begin", line("Begin this sheet anew; a new part on the rail begins on the bench.")],
   ];
-}
-
-function trappedNote({ layout, fault }: ProofContext): Line[] {
-  if (fault?.cause === "trapped fuel") {
-    return [
-      line(
-        "Fuel shut in and warmed could reach {fault}: know what relieves it before the engine is hot.",
-        { fault: pressure(fault.pressure_Pa) },
-      ),
-    ];
-  }
-  return layout === "dead-ended"
-    ? [
-      line(
-        "The rail is a dead end: fuel shut in behind a check valve rises as it warms. Watch the gauge " +
-          "after switching off.",
-      ),
-    ]
-    : [];
 }

@@ -23,6 +23,8 @@ export interface ProofContext {
   readonly reference: "manifold" | "atmosphere";
   /** Set pressure of the regulator [Pa]. */
   readonly setPressure_Pa: number;
+  /** Rail pressure at idle, the regulator's hose on [Pa]. */
+  readonly railIdle_Pa: number;
   /** Working and proof pressure, and the conflict where there is one. */
   readonly pressures: ProofPressures;
   /** The fault pressure, where known. */

@@ -49,6 +49,7 @@ import type { Rung } from "./rung.ts";
  *   layout: "return",
  *   reference: "manifold",
  *   setPressure_Pa: 3e5,
+ *   railIdle_Pa: 2.4e5,
  *   pressures,
  *   numbers,
  *   gaugeResolution_Pa: 2000,

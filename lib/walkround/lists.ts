@@ -259,7 +259,9 @@ function hotSoak({ pressures }: ProofContext): TypedItem[] {
     },
     {
       id: "gauge",
-      text: line("The gauge stayed below {proof}", { proof: pressure(pressures.proofPressure_Pa) }),
+      text: line("The gauge never passed {working}", {
+        working: pressure(pressures.workingPressure_Pa),
+      }),
       with: "the gauge on the rail",
       time_s: 30 * MINUTE_s,
     },

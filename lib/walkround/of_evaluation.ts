@@ -14,7 +14,7 @@ export function proofContextOf(
   evaluation: Evaluation,
   values: PlanValues,
 ): ProofContext | undefined {
-  const { proof } = evaluation.results;
+  const { proof, pressures } = evaluation.results;
   if (proof?.numbers === undefined) return undefined;
   const { rail, engine, injectors, regulator, pump, sensor } = values;
   const perCylinder = injectors.stages.reduce((sum, stage) => sum + stage.perCylinder, 0) || 1;
@@ -25,6 +25,7 @@ export function proofContextOf(
     layout: regulator.layout,
     reference: regulator.reference ?? "manifold",
     setPressure_Pa: regulator.setPressure,
+    railIdle_Pa: pressures?.railIdle_Pa ?? regulator.setPressure,
     pressures: proof.pressures,
     fault: proof.fault,
     weakest: proof.weakest,

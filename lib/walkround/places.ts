@@ -56,6 +56,31 @@ export function railPlaces(context: ProofContext, inPockets: InPockets): Place[]
 }
 
 /**
+ * Lists where to look into rails that were emptied.
+ *
+ * @param context The plan.
+ * @returns The places in order.
+ */
+export function insidePlaces(context: ProofContext): Place[] {
+  const places: Place[] = [];
+  for (let rail = 1; rail <= context.rails; rail++) {
+    places.push(
+      {
+        id: `rail-${rail}-gallery`,
+        what: named(context, rail, "gallery, end to end"),
+        how: "against a light",
+      },
+      {
+        id: `rail-${rail}-mouths`,
+        what: named(context, rail, "mouth of every pocket and port"),
+        how: "a light and dry paper",
+      },
+    );
+  }
+  return places;
+}
+
+/**
  * Lists the places in the car: from the tank to the rail and back.
  *
  * @param context The plan.

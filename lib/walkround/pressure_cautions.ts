@@ -58,7 +58,7 @@ export const PRESSURE_CAUTIONS = {
         id: "energy-limit",
         text:
           "Air at working pressure only while it stores no more than {most}, behind a shield, and " +
-          "never above working pressure.",
+          "never raised above working pressure; the relief, a tenth above at most, only stands by.",
         values: { most: energy(AIR_ENERGY_LIMIT_J) },
       },
     ],

@@ -1,6 +1,8 @@
 /** What the leak tests are made at, and what the gauge can show. */
 import {
+  comesOff,
   type Fault,
+  type FaultInput,
   faultPressure,
   type ProofNumbers,
   proofNumbers,
@@ -9,6 +11,7 @@ import {
   type WeakestPart,
 } from "@/lib/proof/mod.ts";
 import type { FuelState } from "@/lib/fuel/mod.ts";
+import type { PlanValues } from "@/lib/plan/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 
@@ -32,8 +35,8 @@ export function judgeProof(
   shop: { readonly fuel: FuelState; readonly ambient_Pa: number },
 ): ProofResults | undefined {
   return context.subject(OWED, () => {
-    const { regulator, engine, pump, proof } = context.values;
-    const fault = faultPressure(context.working, { pumpShutOff_Pa: pump.shutOff });
+    const { regulator, engine, proof } = context.values;
+    const fault = faultPressure(context.working, pumpLimits(context.values));
     const weakest = proof.weakestRating === undefined
       ? undefined
       : { part: proof.weakestPart ?? "weakest part", rating_Pa: proof.weakestRating };
@@ -44,11 +47,28 @@ export function judgeProof(
       fault,
       weakest,
     });
-    judgeRating(context, pressures, weakest);
+    judgeRating(context, { pressures, fault, weakest });
     const numbers = numbersOf(context, pressures, shop);
     judgeNumbers(context, numbers);
     return { pressures, fault, weakest, numbers };
   });
+}
+
+/**
+ * What the plan tells of how high the pump goes. The highest point of its
+ * curve is its shut-off when nothing flows there; otherwise the pump goes at
+ * least so high.
+ */
+function pumpLimits({ pump }: PlanValues): FaultInput {
+  if (pump.shutOff !== undefined) return { pumpShutOff_Pa: pump.shutOff };
+  let highest: { readonly pressure: number; readonly flow: number } | undefined;
+  for (const { pressure, flow } of pump.points) {
+    if (pressure === undefined || flow === undefined) continue;
+    if (highest === undefined || pressure > highest.pressure) highest = { pressure, flow };
+  }
+  if (highest === undefined) return {};
+  const { pressure, flow } = highest;
+  return flow === 0 ? { pumpShutOff_Pa: pressure } : { pumpReaches_Pa: pressure };
 }
 
 function numbersOf(
@@ -78,20 +98,29 @@ function numbersOf(
 
 function judgeRating(
   context: Context,
-  pressures: ProofPressures,
-  weakest: WeakestPart | undefined,
+  { pressures, fault, weakest }: Pick<ProofResults, "pressures" | "fault" | "weakest">,
 ): void {
-  const wanted = context.say(pressures.wantedPressure_Pa, "pressure");
+  const isLeast = fault === undefined || fault.isLeast;
   const by = pressures.governs === "fault"
-    ? "the most that a fault can make"
+    ? `${isLeast ? "what" : "the most that"} a fault can make`
     : "1.5 times the highest working pressure";
+  const wanted = `Proof wants ${isLeast ? "at least " : ""}${
+    context.say(pressures.wantedPressure_Pa, "pressure")
+  }, ${by}`;
+  const open = "Until the pump's shut-off or relief pressure is known, this is at best marginal: " +
+    "a fault may ask for more.";
   context.check(CRITERIA.proofRating, {
     value: weakest && weakest.rating_Pa / pressures.wantedPressure_Pa,
     because: weakest === undefined
-      ? `Proof wants ${wanted}, ${by}. Find the lowest rating of all parts that stay on.`
-      : `Proof wants ${wanted}, ${by}; the ${weakest.part} may take ${
-        context.say(weakest.rating_Pa, "pressure")
-      }. ${pressures.conflict?.change ?? ""}`.trim(),
+      ? `${wanted}. Find the lowest rating of all parts that stay on.`
+      : [
+        `${wanted}; the ${weakest.part} may take ${context.say(weakest.rating_Pa, "pressure")}.`,
+        pressures.conflict?.change,
+        comesOff(weakest.part) &&
+        `The ${weakest.part} comes off for the proof: enter the lowest rating of what stays on.`,
+        isLeast && open,
+      ].filter(Boolean).join(" "),
+    ...(isLeast && { atBest: "marginal" as const }), // a bound can't show that it meets
     result: "proof.wantedPressure_Pa",
   });
 }
@@ -117,7 +146,9 @@ function judgeNumbers(context: Context, numbers: ProofNumbers | undefined): void
       context.say(numbers.expectedFall_Pa, "pressure")
     } in ${context.say(numbers.airHold_s, "duration")}.${
       steps < CRITERIA.gaugeSteps.limit
-        ? " The gauge can't show it, so the bubbles under water decide."
+        ? ` Past the limit, but the bubbles under water decide: to show that leak, the gauge would need ${
+          context.say(numbers.timeToSee_s, "duration")
+        }.`
         : ""
     }`,
     atWorst: "marginal", // the test itself is not lost: bubbles show far smaller leaks

@@ -2,6 +2,7 @@
 import { assert, assertEquals, assertStringIncludes } from "@std/assert";
 import { Working } from "@/lib/method/mod.ts";
 import {
+  comesOff,
   faultPressure,
   proofPressures,
   type ProofPressuresInput,
@@ -49,7 +50,9 @@ for (const [says, fault_Pa, rating_Pa, proof_Pa, conflict] of RATINGS) {
   Deno.test(`proofPressures() with ${says} proves at ${proof_Pa} Pa`, () => {
     const found = proofPressures(new Working(), {
       ...BOOSTED,
-      fault: fault_Pa === undefined ? undefined : { pressure_Pa: fault_Pa, cause: "pump" },
+      fault: fault_Pa === undefined
+        ? undefined
+        : { pressure_Pa: fault_Pa, cause: "pump", isLeast: false },
       weakest: rating_Pa === undefined ? undefined : { part: "feed hose", rating_Pa },
     });
     assertEquals(Math.round(found.proofPressure_Pa), proof_Pa);
@@ -78,10 +81,33 @@ Deno.test("faultPressure() is the larger of pump and trapped fuel, and says whic
     compliance: 2e-8,
   });
   const trapped = faultPressure(new Working(), { pumpShutOff_Pa: 4e5, trapped: TRAPPED });
-  assertEquals(trapped, { pressure_Pa: 3e5 + rise_Pa, cause: "trapped fuel" });
+  assertEquals(trapped, { pressure_Pa: 3e5 + rise_Pa, cause: "trapped fuel", isLeast: false });
   const pump = faultPressure(new Working(), { pumpShutOff_Pa: 2e6, trapped: TRAPPED });
-  assertEquals(pump, { pressure_Pa: 2e6, cause: "pump" });
+  assertEquals(pump, { pressure_Pa: 2e6, cause: "pump", isLeast: false });
 });
+
+Deno.test("faultPressure() takes what the pump reaches until its shut-off is known", () => {
+  const reaches = { pumpReaches_Pa: 9.5e5 };
+  const least = { pressure_Pa: 9.5e5, cause: "pump", isLeast: true } as const;
+  assertEquals(faultPressure(new Working(), reaches), least);
+  // A relief valve may well open below the highest point of the curve.
+  const known = faultPressure(new Working(), { ...reaches, pumpShutOff_Pa: 7e5 });
+  assertEquals(known, { pressure_Pa: 7e5, cause: "pump", isLeast: false });
+  assertEquals(faultPressure(new Working(), { trapped: TRAPPED })?.isLeast, true);
+});
+
+const PARTS: [part: string, off: boolean][] = [
+  ["regulator", true],
+  ["Pressure sensors ", true],
+  ["damper", true],
+  ["injector", true],
+  ["feed hose", false],
+  ["regulator hose", false],
+  ["bioregulator", false],
+];
+for (const [part, off] of PARTS) {
+  Deno.test(`comesOff() of ${part} is ${off}`, () => assertEquals(comesOff(part), off));
+}
 
 Deno.test("faultPressure() of fuel that cools is where it began", () => {
   const cooled = faultPressure(new Working(), { trapped: { ...TRAPPED, temperatureRise_K: -20 } });

@@ -150,7 +150,7 @@ Deno.test("the proof says what is not known and what does not fit", () => {
   assertStringIncludes(blank, "Not known: the rating of the weakest part");
   const full = contextOf({
     fuel: E10,
-    fault: { pressure_Pa: 12e5, cause: "pump" },
+    fault: { pressure_Pa: 12e5, cause: "pump", isLeast: false },
     weakest: { part: "feed hose", rating_Pa: 9e5 },
     sensorRange_Pa: 7e5,
   });
@@ -160,13 +160,64 @@ Deno.test("the proof says what is not known and what does not fit", () => {
   assertStringIncludes(notes, "The sensor ends at 7.00 bar");
 });
 
-Deno.test("fuel that is trapped is spoken of where the plan traps it", () => {
-  const trapped = CONTEXTS["methanol, two rails, surge tank"];
-  assert(trapped);
-  assertStringIncludes(inMetric(rungOf(trapped, "hot-soak").notes[0] ?? { text: "" }), "12.0 bar");
-  const deadEnded = contextOf({ fuel: E10, layout: "dead-ended" });
-  assertEquals(rungOf(deadEnded, "car-static").notes.length, 1);
-  assertEquals(rungOf(contextOf({ fuel: E10 }), "car-static").notes, []);
+Deno.test("fuel that is trapped is spoken of where the layout traps it, without a number", () => {
+  for (const id of ["car-static", "hot-soak"] as const) {
+    const notes = rungOf(contextOf({ fuel: E10, layout: "dead-ended" }), id).notes.map(inMetric);
+    assertEquals(notes.length, 1);
+    assertStringIncludes(notes.join(), "How far is not computed");
+    assertEquals(rungOf(contextOf({ fuel: E10 }), id).notes, []);
+  }
+});
+
+Deno.test("a fault known only from the pump's curve is said to be the least", () => {
+  const part = { pressure_Pa: 9.5e5, cause: "pump", isLeast: true } as const;
+  const notes = rungOf(contextOf({ fuel: E10, fault: part }), "bench-proof").notes.map(inMetric);
+  assertStringIncludes(notes.join("\n"), "something fails, at least 9.50 bar");
+  assertStringIncludes(notes.join("\n"), "Not known: what the pump makes at shut-off");
+});
+
+Deno.test("a weakest part that comes off for the proof is named, another is not", () => {
+  const notes = (part: string) =>
+    rungOf(contextOf({ fuel: E10, weakest: { part, rating_Pa: 14e5 } }), "bench-proof").notes
+      .map(inMetric).join("\n");
+  assertStringIncludes(notes("regulator"), "The regulator comes off for this test");
+  assertStringIncludes(notes("regulator"), "14.0 bar says what may run");
+  assert(!notes("feed hose").includes("comes off"));
+});
+
+Deno.test("idle is tested at the rail's pressure there, set pressure with the hose off", () => {
+  const idle = rungOf(contextOf({ fuel: E10 }), "running");
+  assertEquals(idle.pressure_Pa, 2.4e5);
+  assertStringIncludes(
+    idle.passes.map(inMetric).join("\n"),
+    "near 2.40 bar, and near 3.00 bar with",
+  );
+  const plain = rungOf(contextOf({ fuel: E10, reference: "atmosphere" }), "running");
+  assertEquals(plain.pressure_Pa, 3e5);
+});
+
+Deno.test("the hot soak passes up to working pressure, and stops at proof", () => {
+  const soak = rungOf(contextOf({ fuel: E10 }), "hot-soak");
+  assertStringIncludes(soak.passes.map(inMetric).join("\n"), "never passed 4.30 bar");
+  assertStringIncludes(inMetric(stepOf(soak, "stop").text), "reach 6.45 bar");
+  assertStringIncludes(inMetric(soak.ifNot[0]?.text ?? { text: "" }), "above 4.30 bar");
+});
+
+Deno.test("the relief of air at working pressure is never above the weakest part", () => {
+  const weak = contextOf({ fuel: E10, weakest: { part: "feed hose", rating_Pa: 4.4e5 } });
+  const { text } = stepOf(rungOf(weak, "bench-seals"), "working-air");
+  assertStringIncludes(inMetric(text), "relief at no more than 4.40 bar");
+  assertStringIncludes(inMetric(text), "to 4.30 bar and no higher");
+});
+
+Deno.test("an emptied rail is looked into, not round its leak places", () => {
+  const drained = rungOf(contextOf({ fuel: E10, rails: 2 }), "drain-dry").look;
+  assertEquals(drained.map(({ what }) => what), [
+    "Rail 1, gallery, end to end",
+    "Rail 1, mouth of every pocket and port",
+    "Rail 2, gallery, end to end",
+    "Rail 2, mouth of every pocket and port",
+  ]);
 });
 
 Deno.test("the walk round names every pocket, both rails, and what only this plan has", () => {

@@ -26,7 +26,8 @@ Deno.test("the lists carry the plan's own pressures", () => {
   const [bench, , , hot] = walkRoundLists(context);
   const proof = { value: context.pressures.proofPressure_Pa, kind: "pressure" } as const;
   assertEquals(bench?.items.find((item) => item.id === "proof")?.text.values, { proof });
-  assertEquals(hot?.items.find((item) => item.id === "gauge")?.text.values, { proof });
+  const working = { value: context.pressures.workingPressure_Pa, kind: "pressure" } as const;
+  assertEquals(hot?.items.find((item) => item.id === "gauge")?.text.values, { working });
 });
 
 Deno.test("cautions of other fuels are left out of the lists", () => {
