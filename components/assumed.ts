@@ -1,6 +1,8 @@
 /** What stands in for an answer not given, with the button that settles it. */
 import type { VNode } from "preact";
 import { type Assumption, type Field, fieldAt, type ListField } from "@/lib/plan/mod.ts";
+import type { System } from "@/lib/units/mod.ts";
+import { inInches } from "./echo.ts";
 import { html } from "./html.ts";
 
 /** What {@linkcode Assumed} shows. */
@@ -11,11 +13,15 @@ export interface AssumedProps {
   readonly form?: string | undefined;
   /** The id of its words, for what they describe. */
   readonly id?: string | undefined;
+  /** The units of the plan; defaults are metric, and said in inches and pounds too where those are wanted. */
+  readonly system?: System | undefined;
 }
 
 /** "assumed 40 °C: reason (source)", and a button that sends `confirm` with the path. */
-export function Assumed({ assumed, form, id }: AssumedProps): VNode {
+export function Assumed({ assumed, form, id, system }: AssumedProps): VNode {
   const { path, label, text, because, source } = assumed;
+  const field = fieldAt(path);
+  const inch = system === "inch" && inInches(field, text);
   const confirm = form && html`
     <button name="confirm" value=${path} form=${form} aria-label=${`Confirm ${label}`}>
       Confirm
@@ -23,10 +29,8 @@ export function Assumed({ assumed, form, id }: AssumedProps): VNode {
   `;
   return html`
     <p class="assumed">
-      <span id=${id}><b>assumed ${said(
-        fieldAt(path),
-        text,
-      )}:</b> ${because} (${source})</span>${" "}
+      <span id=${id}><b>assumed ${said(field, text)}${inch &&
+        ` (${inch})`}:</b> ${because} (${source})</span>${" "}
       ${confirm}
     </p>
   `;

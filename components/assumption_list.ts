@@ -1,8 +1,10 @@
 /** Everything that stands in for an answer not given. */
 import type { VNode } from "preact";
 import type { Assumption } from "@/lib/plan/mod.ts";
+import type { System } from "@/lib/units/mod.ts";
 import { Assumed } from "./assumed.ts";
 import { html } from "./html.ts";
+import { labelOf } from "./label_of.ts";
 
 /** What {@linkcode AssumptionList} shows. */
 export interface AssumptionListProps {
@@ -11,10 +13,13 @@ export interface AssumptionListProps {
   readonly form?: string | undefined;
   /** Where a field is answered: `(path) => "#" + path`. */
   readonly fieldHref: (path: string) => string;
+  /** The units of the plan. */
+  readonly system?: System | undefined;
 }
 
 /** The assumptions, each with its reason and source, a link to its box, and a button that confirms it. */
-export function AssumptionList({ assumed, form, fieldHref }: AssumptionListProps): VNode {
+export function AssumptionList(props: AssumptionListProps): VNode {
+  const { assumed, form, fieldHref, system } = props;
   if (assumed.length === 0) {
     return html`<p>Nothing is assumed: every value here was given or confirmed.</p>`;
   }
@@ -23,17 +28,11 @@ export function AssumptionList({ assumed, form, fieldHref }: AssumptionListProps
       ${assumed.map((assumption) =>
         html`
           <li>
-            <a href=${fieldHref(assumption.path)}>${assumption.label}${partOf(assumption.path)}</a>
-            ${Assumed({ assumed: assumption, form })}
+            <a href=${fieldHref(assumption.path)}>${labelOf(assumption.path)}</a>
+            ${Assumed({ assumed: assumption, form, system })}
           </li>
         `
       )}
     </ul>
   `;
-}
-
-/** Which row of a list a path leads to: ", 2" for the second. */
-function partOf(path: string): string {
-  const row = path.split(".")[2];
-  return row === undefined ? "" : `, ${Number(row) + 1}`;
 }

@@ -1,5 +1,5 @@
 /** What was typed, said again in other units, so that a slip shows. */
-import type { Field } from "@/lib/plan/mod.ts";
+import type { Field, ListField, QuantityField } from "@/lib/plan/mod.ts";
 import { formatQuantity, parseQuantity, type System } from "@/lib/units/mod.ts";
 
 /**
@@ -13,17 +13,36 @@ import { formatQuantity, parseQuantity, type System } from "@/lib/units/mod.ts";
  */
 export function echoOf(field: Field, typed: string, system: System): string | undefined {
   if (field.type !== "quantity") return undefined;
-  const density = field.massAt_kg_m3;
-  const parsed = parseQuantity(
-    typed,
-    field.kind,
-    density === undefined ? {} : { density_kg_m3: density },
-  );
-  if (!parsed.ok) return undefined;
-  const own = formatQuantity(parsed.value, field.kind, system);
-  const other = formatQuantity(parsed.value, field.kind, system === "metric" ? "inch" : "metric");
+  const value = valueOf(field, typed);
+  if (value === undefined) return undefined;
+  const own = formatQuantity(value, field.kind, system);
+  const other = formatQuantity(value, field.kind, system === "metric" ? "inch" : "metric");
   const said = [own, other].find((text) => !typed.trim().endsWith(unitOf(text)));
   return said === undefined ? undefined : `= ${said}`;
+}
+
+/**
+ * Says a metric default in inches and pounds.
+ *
+ * @param field The field that it stands in for.
+ * @param text The default, as a user would type it.
+ * @returns Like "104 °F"; nothing for what both systems write alike, and for nought.
+ */
+export function inInches(field: Field | ListField | undefined, text: string): string | undefined {
+  if (field?.type !== "quantity") return undefined;
+  const value = valueOf(field, text);
+  if (value === undefined || value === 0) return undefined;
+  const inch = formatQuantity(value, field.kind, "inch");
+  return inch === formatQuantity(value, field.kind, "metric") ? undefined : inch;
+}
+
+function valueOf(field: QuantityField, typed: string): number | undefined {
+  const { kind, massAt_kg_m3: density, reference } = field;
+  const parsed = parseQuantity(typed, kind, {
+    ...(density !== undefined && { density_kg_m3: density }),
+    ...(reference !== undefined && { reference }),
+  });
+  return parsed.ok ? parsed.value : undefined;
 }
 
 function unitOf(shown: string): string {

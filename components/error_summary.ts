@@ -2,6 +2,7 @@
 import type { VNode } from "preact";
 import { type Fault, fieldAt } from "@/lib/plan/mod.ts";
 import { html } from "./html.ts";
+import { labelOf, withoutLabel } from "./label_of.ts";
 
 /** What {@linkcode ErrorSummary} shows. */
 export interface ErrorSummaryProps {
@@ -22,9 +23,7 @@ export function ErrorSummary({ faults }: ErrorSummaryProps): VNode {
       <ul>
         ${faults.map(({ path, message }) =>
           html`
-            <li>${fieldAt(path) === undefined ? message : html`
-              <a href=${`#${path}`}>${labelOf(path)}: ${message}</a>
-            `}</li>
+            <li>${line(path, message)}</li>
           `
         )}
       </ul>
@@ -32,10 +31,9 @@ export function ErrorSummary({ faults }: ErrorSummaryProps): VNode {
   `;
 }
 
-/** The label of a box, with the row's name before it in a list. */
-function labelOf(path: string): string {
-  const [section, name, row] = path.split(".");
-  const label = fieldAt(path)?.label ?? path;
-  if (row === undefined) return label;
-  return `${fieldAt(`${section}.${name}`)?.label} ${Number(row) + 1}, ${label}`;
+function line(path: string, message: string): VNode | string {
+  const field = fieldAt(path);
+  if (field === undefined) return message;
+  const says = withoutLabel(message, field.label);
+  return html`<a href=${`#${path}`}>${labelOf(path)}: ${says}</a>`;
 }

@@ -1,8 +1,10 @@
 /** One field of a plan: its label, its hint, its box, and what stands in it or for it. */
 import type { VNode } from "preact";
 import type { Assumption, ChoiceField, Field as Declared } from "@/lib/plan/mod.ts";
+import type { System } from "@/lib/units/mod.ts";
 import { Assumed, said } from "./assumed.ts";
 import { html } from "./html.ts";
+import { withoutLabel } from "./label_of.ts";
 import { sentence } from "./show.ts";
 
 /** What {@linkcode Field} shows. */
@@ -25,6 +27,8 @@ export interface FieldProps {
   readonly missing?: boolean | undefined;
   /** The id of the form it stands in, for the button that confirms what is assumed. */
   readonly form?: string | undefined;
+  /** The units of the plan; what is assumed is said in them too. */
+  readonly system?: System | undefined;
 }
 
 /** A labelled box. It is described by its hint, then its fault, then what stands in it. */
@@ -49,7 +53,10 @@ export function Field(props: FieldProps): VNode {
     <div class=${`field${fault ? " field-fault" : assumed ? " field-assumed" : ""}`}>
       ${label}
       <p class="hint" id=${hintId}>${sentence(field.hint)}${why && [" ", why]}</p>
-      ${fault && html`<p class="fault" id=${faultId}><b>Not taken:</b> ${fault}</p>`}
+      ${fault &&
+        html`<p class="fault" id=${faultId}><b>Not taken:</b> ${
+          withoutLabel(fault, field.label)
+        }</p>`}
       ${box} ${state}
     </div>
   `;
@@ -93,13 +100,13 @@ function option(word: string, label: string, chosen: string): VNode {
 }
 
 function stateOf(props: FieldProps, id: string): VNode | undefined {
-  const { text, fault, echo, note, assumed, missing, form } = props;
+  const { text, fault, echo, note, assumed, missing, form, system } = props;
   if (fault) return undefined;
   if (text !== "") {
     const words = [echo, note && sentence(note)].filter(Boolean).join("; ");
     return words === "" ? undefined : html`<p class="echo" id=${id}>${words}</p>`;
   }
-  if (assumed) return Assumed({ assumed, form, id });
+  if (assumed) return Assumed({ assumed, form, id, system });
   if (!missing) return undefined;
   return html`<p class="missing" id=${id}><b>open:</b> nothing honest can stand in here</p>`;
 }

@@ -7,6 +7,7 @@ import { CeilingsChart } from "./ceilings_chart.ts";
 import { said } from "./assumed.ts";
 import { HoleTable } from "./hole_table.ts";
 import { html } from "./html.ts";
+import { NoteList } from "./note_list.ts";
 import { type NumberRow, NumberTable } from "./number_table.ts";
 import type { PlanShown } from "./plan_shown.ts";
 import { fieldAt } from "@/lib/plan/mod.ts";
@@ -57,7 +58,8 @@ export function HandOverPage({ shown, link }: HandOverPageProps): VNode {
       <h2 id="assumed">Still assumed: ${evaluation.assumed.length}</h2>
       ${AssumptionList({
         assumed: evaluation.assumed,
-        fieldHref: (path) => `${shown.planPath}/size#${path}`,
+        fieldHref: fieldHref(shown),
+        system,
       })}
     </section>
   `;
@@ -102,13 +104,13 @@ function pressureTable(shown: PlanShown): VNode {
   return HoleTable({
     caption: "Rail pressure against manifold pressure",
     columns: [
-      { title: "Manifold, absolute" },
+      { title: "Manifold" },
       { title: "Rail, gauge", isNumber: true },
       { title: "Across the injectors", isNumber: true },
-      { title: "Flow against rating", isNumber: true },
+      { title: "Flow against rating, by volume", isNumber: true },
     ],
     rows: railPressureTable(shown.evaluation, shown.values).map((row) => [
-      say(row.manifold_Pa),
+      `${say(row.manifold_Pa)} absolute`,
       say(row.rail_Pa),
       say(row.differential_Pa),
       row.flowShare === undefined ? "open" : formatQuantity(row.flowShare, "ratio", shown.system),
@@ -127,11 +129,8 @@ function injectorTable(shown: PlanShown): VNode {
     ["Static flow at rating", ...stages.map((s) => inBoth(s.ratedFlow_m3_s, "flow", system))],
     ["Rating pressure", ...stages.map((s) => say(s.ratedPressure_Pa, "pressure"))],
     ["Static flow as used", ...stages.map((s) => say(s.staticFlow_m3_s, "flow"))],
-    [
-      "The same by mass, lb/h",
-      ...stages.map((s) => formatIn(s.staticFlow_kg_s, "massFlow", "lb/h")),
-    ],
-    ["The same by mass, g/s", ...stages.map((s) => formatNumber(s.staticFlow_kg_s * 1000))],
+    ["The same by mass", ...stages.map((s) => formatIn(s.staticFlow_kg_s, "massFlow", "lb/h"))],
+    ["and in grams", ...stages.map((s) => `${formatNumber(s.staticFlow_kg_s * 1000)} g/s`)],
     ["Dead time at the lowest voltage", ...stages.map((s) => say(s.deadTime_s, "duration"))],
     ["Pulse at the power peak", ...stages.map((s) => say(s.pulsePeak_s, "duration"))],
     ["Duty at the power peak", ...stages.map((s) => say(s.dutyPeak, "ratio"))],
@@ -146,15 +145,16 @@ function injectorTable(shown: PlanShown): VNode {
       columns: [
         { title: "Injectors" },
         ...stages.map((_, i) => ({
-          title: stages.length === 1 ? "All" : i === 0 ? "Primary" : `Stage ${i + 1}`,
+          title: stages.length === 1 ? "All" : `Stage ${i + 1}${i === 0 ? ", primary" : ""}`,
           isNumber: true,
         })),
       ],
       rows,
     })}
+    ${NoteList({ notes: injectorNotes(shown), fieldHref: fieldHref(shown) })}
     ${stages.length > 1 && html`
       <p>
-        The primary injects alone up to ${say(
+        Stage 1, the primary, injects alone up to ${say(
           values.injectors.changeover,
           "ratio",
         )} of its duty; above,
@@ -162,6 +162,16 @@ function injectorTable(shown: PlanShown): VNode {
       </p>
     `}
   `;
+}
+
+function injectorNotes({ evaluation }: PlanShown): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(evaluation.notes).filter(([path]) => path.startsWith("injectors.")),
+  );
+}
+
+function fieldHref({ planPath }: PlanShown): (path: string) => string {
+  return (path) => `${planPath}/size#${path}`;
 }
 
 type StageGiven = PlanShown["values"]["injectors"]["stages"][number];

@@ -19,11 +19,11 @@ export interface HoleTableProps {
   readonly rows: readonly (readonly string[])[];
 }
 
-/** The table; on a narrow screen it is scrolled sideways. */
+/** The table; on a narrow screen each row stands as a block, its cells with their titles. */
 export function HoleTable({ caption, columns, rows }: HoleTableProps): VNode {
   return html`
     <div class="scroll" tabindex="0" role="group" aria-label=${caption}>
-      <table>
+      <table class="stacks columns">
         <caption>${caption}</caption>
         <thead>
           <tr>
@@ -42,5 +42,8 @@ export function HoleTable({ caption, columns, rows }: HoleTableProps): VNode {
 
 function cellOf(cell: string, column: Column | undefined, index: number): VNode {
   if (index === 0) return fast`<th scope="row">${cell}</th>`;
-  return column?.isNumber ? fast`<td class="number">${cell}</td>` : fast`<td>${cell}</td>`;
+  const title = column?.title ?? "";
+  return column?.isNumber
+    ? fast`<td class="number" data-title="${title}">${cell}</td>`
+    : fast`<td data-title="${title}">${cell}</td>`;
 }

@@ -22,11 +22,11 @@ export interface NumberTableProps {
 export function NumberTable({ caption, rows }: NumberTableProps): VNode {
   return html`
     <div class="scroll">
-      <table class="numbers-table">
+      <table class="stacks named">
         <caption>${caption}</caption>
         <tbody>
           ${rows.map(({ label, value, note }) =>
-            fast`<tr><th scope="row">${label}</th><td class="number">${value}</td><td>${note}</td></tr>`
+            fast`<tr><th scope="row">${label}</th><td class="number">${value}</td><td class="about">${note}</td></tr>`
           )}
         </tbody>
       </table>

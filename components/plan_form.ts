@@ -10,11 +10,13 @@ import {
   type Section,
   type SectionName,
   SECTIONS,
+  unusedNote,
 } from "@/lib/plan/mod.ts";
 import type { System } from "@/lib/units/mod.ts";
 import { echoOf } from "./echo.ts";
 import { Field } from "./field.ts";
 import { html } from "./html.ts";
+import { withoutLabel } from "./label_of.ts";
 import { sentence } from "./show.ts";
 
 /** The id of the form, for buttons that stand outside of it. */
@@ -42,8 +44,8 @@ export interface PlanFormProps {
 
 /**
  * The form. It is sent to `/plan` by its own button, or by one that confirms an
- * assumption (`confirm` holds the path). Boxes that are not asked for now keep
- * what was typed into them, unseen.
+ * assumption (`confirm` holds the path). Boxes that are not asked for now are
+ * left out while they are blank; what was typed into one is shown as not used.
  */
 export function PlanForm(props: PlanFormProps): VNode {
   const lookup: Lookup = {
@@ -96,19 +98,19 @@ function sectionOf(name: string, section: Section, lookup: Lookup): VNode {
 function one(path: string, field: Declared, lookup: Lookup): VNode | undefined {
   const text = lookup.boxes.get(path) ?? "";
   const fault = lookup.faultAt.get(path);
-  if (field.when && !field.when(lookup.earlier) && fault === undefined) {
-    return text === "" ? undefined : html`<input type="hidden" name=${path} value=${text} />`;
-  }
+  const isAsked = !field.when || field.when(lookup.earlier);
+  if (!isAsked && text === "" && fault === undefined) return undefined;
   return Field({
     path,
     field,
     text,
     fault,
     echo: text === "" ? undefined : echoOf(field, text, lookup.system),
-    note: lookup.notes[path],
+    note: isAsked ? lookup.notes[path] : unusedNote(field),
     assumed: lookup.assumedAt.get(path),
     missing: lookup.missingAt.has(path),
     form: PLAN_FORM,
+    system: lookup.system,
   });
 }
 
@@ -120,7 +122,7 @@ function rows(path: string, list: ListField, lookup: Lookup): VNode {
   return html`
     <div class="rows" id=${path} tabindex="-1">
       <p class="hint">${sentence(list.hint)}</p>
-      ${fault && html`<p class="fault"><b>Not taken:</b> ${fault}</p>`}
+      ${fault && html`<p class="fault"><b>Not taken:</b> ${withoutLabel(fault, list.label)}</p>`}
       ${Array.from({ length: count }, (_, i) =>
         html`
           <fieldset class="row">

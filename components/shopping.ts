@@ -9,7 +9,8 @@ export function shoppingRows(shown: PlanShown): NumberRow[] {
   return [...injectorRows(shown), ...pumpRow(shown), ...pressureRows(shown)];
 }
 
-function injectorRows({ evaluation, system }: PlanShown): NumberRow[] {
+function injectorRows(shown: PlanShown): NumberRow[] {
+  const { evaluation, system } = shown;
   const { injectors } = evaluation.results;
   if (!injectors) return [];
   const say = (value: number, kind: Kind): string => formatQuantity(value, kind, system);
@@ -27,8 +28,17 @@ function injectorRows({ evaluation, system }: PlanShown): NumberRow[] {
       : `${stage.count} × ${say(stage.neededFlow_m3_s, "flow")}`,
     note: `static, at ${say(stage.ratedPressure_Pa, "pressure")}; yours: ${
       say(stage.ratedFlow_m3_s, "flow")
-    }`,
+    }${asTyped(shown, i)}`,
   }));
+}
+
+/** What was typed where that was a mass flow; the note on it stands under the table. */
+function asTyped({ evaluation, boxes }: PlanShown, stage: number): string {
+  const path = `injectors.stages.${stage}.flow`;
+  const typed = boxes.get(path);
+  return typed === undefined || evaluation.notes[path] === undefined
+    ? ""
+    : `, from ${typed} by mass`;
 }
 
 function pumpRow({ evaluation, values, system }: PlanShown): NumberRow[] {
@@ -37,7 +47,7 @@ function pumpRow({ evaluation, values, system }: PlanShown): NumberRow[] {
   const each = pump.shopFlow_m3_s / values.pump.count;
   return [{
     label: values.pump.count > 1 ? `Pump, each of ${values.pump.count}` : "Pump",
-    value: formatQuantity(each, "flow", system),
+    value: formatQuantity(each, "pumpFlow", system),
     note: `at ${formatQuantity(pump.pressure_Pa, "pressure", system)} and ${
       formatQuantity(pump.voltage_V, "voltage", system)
     }, the aim of ${

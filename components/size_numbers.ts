@@ -41,7 +41,7 @@ export function needRows(shown: PlanShown): NumberRow[] {
 
 function volumeNote({ evaluation, system }: PlanShown): string | undefined {
   const { demand } = evaluation.results;
-  return demand && `${inBoth(demand.fuelVolume_m3_s, "flow", system)} of liquid`;
+  return demand && `${inBoth(demand.fuelVolume_m3_s, "pumpFlow", system)} of liquid`;
 }
 
 function reynolds({ evaluation }: PlanShown): NumberRow[] {

@@ -6,6 +6,7 @@ import { CeilingsChart } from "./ceilings_chart.ts";
 import { CheckList } from "./check_list.ts";
 import { earlierOf } from "./earlier.ts";
 import { html } from "./html.ts";
+import { NoteList } from "./note_list.ts";
 import { NumberTable } from "./number_table.ts";
 import { PLAN_FORM, PlanForm } from "./plan_form.ts";
 import type { PlanShown } from "./plan_shown.ts";
@@ -59,6 +60,7 @@ function found(shown: PlanShown): VNode[] {
         <h2 id="numbers">Numbers</h2>
         ${NumberTable({ caption: "What the engine asks for", rows: needRows(shown) })}
         ${NumberTable({ caption: "What to shop for, by figures", rows: shoppingRows(shown) })}
+        ${NoteList({ notes: evaluation.notes, fieldHref: (path) => `#${path}` })}
         <p class="screen-only"><a href=${`${planPath}/working`}>Show the working of every number</a></p>
       </section>
     `,
@@ -69,6 +71,7 @@ function found(shown: PlanShown): VNode[] {
           assumed: evaluation.assumed,
           form: PLAN_FORM,
           fieldHref: (path) => `#${path}`,
+          system,
         })}
       </section>
     `,

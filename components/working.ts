@@ -1,13 +1,12 @@
 /** The working: which formulas ran, with which numbers. */
 import type { VNode } from "preact";
 import type { AnyMethod, MethodInputs, Use } from "@/lib/method/mod.ts";
-import { type SectionName, SECTIONS } from "@/lib/plan/mod.ts";
 import type { System } from "@/lib/units/mod.ts";
 import { fast } from "./fast.ts";
 import { html } from "./html.ts";
 import { Formula, MathSymbol } from "./mathml.ts";
-import { capital } from "./show.ts";
 import { inPlanUnits, showRange, showSi } from "./si.ts";
+import { partOf, subjectTitle } from "./working_names.ts";
 
 /** What {@linkcode Working} shows. */
 export interface WorkingProps {
@@ -17,6 +16,8 @@ export interface WorkingProps {
   readonly methodOf: (id: string) => AnyMethod | undefined;
   /** The units that the plan is shown in. */
   readonly system: System;
+  /** True to show every formula at once, as for print. */
+  readonly isOpen?: boolean | undefined;
 }
 
 /** The id that links to the working of a result lead to. */
@@ -25,7 +26,7 @@ export function workingId(result: string): string {
 }
 
 /** The uses by subject, each to be opened. Needs `mathmlReady()`. */
-export function Working({ uses, methodOf, system }: WorkingProps): VNode {
+export function Working({ uses, methodOf, system, isOpen }: WorkingProps): VNode {
   const seen = new Set<string>();
   const bySubject = Map.groupBy(uses, ({ result }) => result.split(".")[0] ?? "");
   return html`
@@ -33,12 +34,12 @@ export function Working({ uses, methodOf, system }: WorkingProps): VNode {
       ${[...bySubject].map(([subject, group]) =>
         html`
           <section>
-            <h3>${titleOf(subject)}</h3>
+            <h3>${subjectTitle(subject)}</h3>
             ${group.map((use) => {
               // A result found in several rounds is linked to by its first.
               const id = seen.has(use.result) ? undefined : workingId(use.result);
               seen.add(use.result);
-              return one(use, methodOf(use.method), system, id);
+              return one({ use, method: methodOf(use.method), system, id, isOpen });
             })}
           </section>
         `
@@ -47,15 +48,24 @@ export function Working({ uses, methodOf, system }: WorkingProps): VNode {
   `;
 }
 
-function one(use: Use, method: AnyMethod | undefined, system: System, id?: string): VNode {
+/** One step of the working. */
+interface Step {
+  readonly use: Use;
+  readonly method: AnyMethod | undefined;
+  readonly system: System;
+  readonly id: string | undefined;
+  readonly isOpen: boolean | undefined;
+}
+
+function one({ use, method, system, id, isOpen }: Step): VNode {
   if (method === undefined) return html`<p id=${id}>${use.result}: method ${use.method}</p>`;
   const { output, source, title } = method;
   const inputs = Object.entries(method.inputs as MethodInputs);
-  const part = /\.(\d+)\./.exec(use.result)?.[1];
+  const part = partOf(use.result);
   return html`
-    <details id=${id}>
+    <details id=${id} open=${isOpen}>
       <summary>
-        ${output.says}${part && ` (${Number(part) + 1})`}:${" "}
+        ${output.says}${part && ` (${part})`}:${" "}
         <b>${withPlanUnits(use.value, output.unit, system)}</b>
       </summary>
       ${Formula(method)}
@@ -90,9 +100,4 @@ function withPlanUnits(value: number | undefined, unit: string, system: System):
   if (value === undefined) return "not recorded";
   const own = inPlanUnits(value, unit, system);
   return own === undefined ? showSi(value, unit) : `${showSi(value, unit)} ${own}`;
-}
-
-function titleOf(subject: string): string {
-  if (Object.hasOwn(SECTIONS, subject)) return SECTIONS[subject as SectionName].title;
-  return capital(subject);
 }

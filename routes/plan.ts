@@ -22,6 +22,8 @@ const SHEETS: readonly string[] = [
 /** Adds both. */
 export function addPlan(app: Hono<AppEnv>): void {
   app.post("/plan", takeForm);
+  // Where someone lands who opens again the address that the form was sent to.
+  app.get("/plan", (c) => c.redirect("/", 302));
   app.get("/p/:code", (c) => c.redirect(`/p/${c.req.param("code")}/size`, 302));
   app.get("/p/:code/:sheet", showSheet);
 }
@@ -55,8 +57,13 @@ async function showSheet(c: Context): Promise<Response> {
   const opened = await openPlan(code);
   if ("problem" in opened) return c.html(await messagePage(opened.problem), 400);
   const pages = await import("./plan_pages.ts");
-  const link = new URL(`/p/${code}/size`, c.req.url).href;
-  return c.html(await pages.sheetPage(sheet as SheetName, { plan: opened.plan, code, link }));
+  const at = {
+    plan: opened.plan,
+    code,
+    link: new URL(`/p/${code}/size`, c.req.url).href,
+    isOpen: c.req.query("open") === "all",
+  };
+  return c.html(await pages.sheetPage(sheet as SheetName, at));
 }
 
 type Opened =

@@ -36,6 +36,8 @@ export interface PlanAt {
   readonly code: string;
   /** The whole address that opens it elsewhere. */
   readonly link: string;
+  /** True to show every step of the working opened. */
+  readonly isOpen?: boolean;
 }
 
 /** What becomes of a form: the plan, or the page that says what can't be taken. */
@@ -104,7 +106,7 @@ export async function sheetPage(sheet: SheetName, at: PlanAt): Promise<string> {
     ...(sheet === "drill" && { scale: "none" }),
     assumedCount: evaluation.assumed.length,
     openCount: evaluation.checks.filter(({ verdict }) => verdict === "open").length,
-    children: contentOf(sheet, shown, at.link),
+    children: contentOf(sheet, shown, at),
   });
 }
 
@@ -119,7 +121,7 @@ function shownOf({ plan, code }: PlanAt): PlanShown {
   };
 }
 
-function contentOf(sheet: SheetName, shown: PlanShown, link: string): PageProps["children"] {
+function contentOf(sheet: SheetName, shown: PlanShown, at: PlanAt): PageProps["children"] {
   switch (sheet) {
     case "size":
       return SizePage(shown);
@@ -128,9 +130,9 @@ function contentOf(sheet: SheetName, shown: PlanShown, link: string): PageProps[
     case "prove":
       return ProvePage(shown);
     case "hand-over":
-      return HandOverPage({ shown, link });
+      return HandOverPage({ shown, link: at.link });
     case "working":
-      return WorkingPage({ shown, methodOf: methodById });
+      return WorkingPage({ shown, methodOf: methodById, isOpen: at.isOpen });
   }
 }
 

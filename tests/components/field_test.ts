@@ -1,7 +1,11 @@
 import { assertEquals, assertStringIncludes } from "@std/assert";
+import { ErrorSummary } from "@/components/error_summary.ts";
 import { Field } from "@/components/field.ts";
 import { type Assumption, type Field as Declared, fieldAt } from "@/lib/plan/mod.ts";
+import { unitsReady } from "@/lib/units/mod.ts";
 import { attribute, rendered, tags, textOf } from "./render.ts";
+
+await unitsReady();
 
 const power = fieldAt("engine.power") as Declared;
 const fuel = fieldAt("fuel.name") as Declared;
@@ -23,6 +27,30 @@ Deno.test("Field is described by its hint, then its fault", () => {
   assertEquals(attribute(input, "aria-invalid"), "true");
   assertEquals(attribute(input, "value"), "lots");
   assertStringIncludes(textOf(html), "Not taken: Enter a power.");
+});
+
+Deno.test("Field and ErrorSummary say the label that a message begins with once", () => {
+  const path = "injectors.stages.1.flow";
+  const field = fieldAt(path) as Declared;
+  const message = `${field.label}: "3 bar" is a pressure. Enter a volume flow.`;
+  assertStringIncludes(
+    textOf(rendered(Field({ path, field, text: "3 bar", fault: message }))),
+    "Not taken: &quot;3 bar&quot; is a pressure.",
+  );
+  assertStringIncludes(
+    textOf(rendered(ErrorSummary({ faults: [{ path, message }] }))),
+    "Stage 2, Static flow of one injector: &quot;3 bar&quot; is a pressure.",
+  );
+});
+
+Deno.test("Field says a metric default in inches too where the plan is in inches", () => {
+  const path = "fuel.temperature";
+  const field = fieldAt(path) as Declared;
+  const warm: Assumption = { ...assumed, path, label: field.label, text: "40 °C" };
+  const said = (system: "metric" | "inch"): string =>
+    textOf(rendered(Field({ path, field, text: "", assumed: warm, system })));
+  assertStringIncludes(said("inch"), "assumed 40 °C (104.0 °F): ");
+  assertStringIncludes(said("metric"), "assumed 40 °C: ");
 });
 
 Deno.test("Field takes a quantity as text, without a keypad of figures", () => {

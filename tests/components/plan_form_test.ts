@@ -25,13 +25,20 @@ Deno.test("PlanForm sends back every box that was filled", () => {
   assertEquals([...demoBoxes.keys()].filter((path) => !sent.has(path)), []);
 });
 
-Deno.test("PlanForm hides what is not asked for and keeps what was typed into it", () => {
+Deno.test("PlanForm shows what was typed but is not asked for, and says that it is not used", () => {
   const boxes = new Map([...demoBoxes, ["engine.aspiration", "natural"]]);
   const html = rendered(PlanForm({ ...demo, boxes, earlier: earlierOfBoxes(boxes) }));
   const boost = tags(html, "input").filter((tag) => attribute(tag, "name") === "engine.boost");
   assertEquals(boost.map((tag) => [attribute(tag, "type"), attribute(tag, "value")]), [
-    ["hidden", "1.6 bar"],
+    ["text", "1.6 bar"],
   ]);
+  assertStringIncludes(textOf(html), "not used: the engine is said to be naturally aspirated.");
+});
+
+Deno.test("PlanForm leaves out what is not asked for while it is blank", () => {
+  const boxes = new Map([["engine.aspiration", "natural"]]);
+  const html = rendered(PlanForm({ ...demo, boxes, earlier: earlierOfBoxes(boxes) }));
+  assertEquals(tags(html, "input").some((tag) => attribute(tag, "name") === "engine.boost"), false);
 });
 
 Deno.test("PlanForm shows a hidden field that holds a fault", () => {

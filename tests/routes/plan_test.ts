@@ -63,6 +63,35 @@ Deno.test("bad answers are shown at their boxes, nothing typed is lost", async (
   assertStringIncludes(page, 'value="7000 rpm"');
 });
 
+Deno.test("the address that forms are sent to leads to the start when it is opened", async () => {
+  const answer = await app.request("http://localhost/plan");
+  assertEquals([answer.status, answer.headers.get("location")], [302, "/"]);
+});
+
+Deno.test("what was converted or is not used stands beside the numbers", async () => {
+  const answer = await send({
+    ...LEAST,
+    "injectors.stages.0.flow": "95 lb/h",
+    "engine.boost": "17 psi",
+  });
+  const path = answer.headers.get("location") ?? "";
+  const size = words(await text(path)).replaceAll(/\s+/g, " ");
+  assertStringIncludes(size, "from 95 lb/h by mass");
+  assertStringIncludes(size, "with a density of 683.8 kg/m³");
+  assertStringIncludes(size, "Highest boost : not used: the engine is said to be naturally");
+  const handOver = words(await text(path.replace(/size$/, "hand-over")));
+  assertStringIncludes(handOver, "with a density of 683.8 kg/m³");
+});
+
+Deno.test("the working opens all its steps when asked", async () => {
+  const answer = await send(LEAST);
+  const path = (answer.headers.get("location") ?? "").replace(/size$/, "working");
+  const open = (page: string): number => page.match(/<details[^>]* open\b/g)?.length ?? 0;
+  const steps = (await text(path)).match(/<details/g)?.length ?? 0;
+  assert(steps > 30, `${steps} steps`);
+  assertEquals([open(await text(path)), open(await text(`${path}?open=all`))], [0, steps]);
+});
+
 Deno.test("direct injection, diesel and gas are refused with the reason", async () => {
   for (
     const [box, value, says] of [

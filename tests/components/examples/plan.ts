@@ -4,6 +4,8 @@ import { AssumptionList } from "@/components/assumption_list.ts";
 import { earlierOf, earlierOfBoxes } from "@/components/earlier.ts";
 import { ErrorSummary } from "@/components/error_summary.ts";
 import { Field, type FieldProps } from "@/components/field.ts";
+import { html } from "@/components/html.ts";
+import { NoteList } from "@/components/note_list.ts";
 import { PLAN_FORM, PlanForm } from "@/components/plan_form.ts";
 import { StartForm } from "@/components/start_form.ts";
 import {
@@ -90,6 +92,17 @@ export const planExamples: Examples = {
       }),
     "all of a demo": () =>
       AssumptionList({ assumed: demoResolved.assumed, fieldHref: (path) => `#${path}` }),
+  },
+  NoteList: {
+    none: () => NoteList({ notes: {}, fieldHref: (path) => `#${path}` }) ?? html`<p></p>`,
+    "a mass flow and an answer not used": () =>
+      NoteList({
+        notes: {
+          "injectors.stages.0.flow": "95 lb/h & <more> is a mass flow",
+          "engine.boost": "not used: the engine is said to be naturally aspirated",
+        },
+        fieldHref: (path) => `/p/1.abc/size#${path}`,
+      }) ?? html`<p></p>`,
   },
   ErrorSummary: {
     one: () => ErrorSummary({ faults: faults.slice(0, 1) }),

@@ -1,0 +1,16 @@
+/** What a place in a plan is called. */
+import { fieldAt } from "@/lib/plan/mod.ts";
+
+/** The label of a box, with the row's name before it in a list: "Stage 2, Rating pressure". */
+export function labelOf(path: string): string {
+  const [section, name, row] = path.split(".");
+  const label = fieldAt(path)?.label ?? path;
+  if (row === undefined) return label;
+  return `${fieldAt(`${section}.${name}`)?.label} ${Number(row) + 1}, ${label}`;
+}
+
+/** A message without the label that it begins with, for where the label stands already. */
+export function withoutLabel(message: string, label: string): string {
+  const prefix = `${label}: `;
+  return message.startsWith(prefix) ? message.slice(prefix.length) : message;
+}
