@@ -4,6 +4,7 @@ import type { Check, Verdict as Outcome } from "@/lib/evaluation/mod.ts";
 import type { System } from "@/lib/units/mod.ts";
 import { html } from "./html.ts";
 import { capital, sentence, showBound, showShare, showValue } from "./show.ts";
+import { unbroken } from "./unbroken.ts";
 import { Verdict } from "./verdict.ts";
 import { WORST_FIRST } from "./verdict_summary.ts";
 
@@ -19,8 +20,8 @@ export interface CheckListProps {
 const WHAT_TO_DO: Readonly<Record<Outcome, string>> = {
   fails: "past the limit",
   open: "an answer is missing",
-  marginal: "between aim and limit",
-  meets: "on the right side of the aim",
+  marginal: "past the aim, or not certain",
+  meets: "on the right side of aim and limit",
 };
 
 /** The checks in groups by verdict, those to look at first on top. */
@@ -58,7 +59,7 @@ function item(check: Check, system: System, workingHref: CheckListProps["working
           showShare(margin),
         )}
       </dl>
-      <p>${sentence(because)}</p>
+      <p>${unbroken(sentence(because))}</p>
       <p class="source">
         ${without && `${sentence(capital(without))} `}Source: ${sentence(source)}${link}
       </p>
@@ -70,7 +71,7 @@ function number(label: string, value: string): VNode {
   return html`
     <div>
       <dt>${label}</dt>
-      <dd>${value}</dd>
+      <dd>${unbroken(value)}</dd>
     </div>
   `;
 }

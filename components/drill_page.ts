@@ -2,7 +2,7 @@
 import type { VNode } from "preact";
 import { formatIn, formatNumber, formatQuantity } from "@/lib/units/mod.ts";
 import { PORTS } from "@/lib/thread/mod.ts";
-import type { PortResults } from "@/lib/evaluation/mod.ts";
+import type { Check, PortResults } from "@/lib/evaluation/mod.ts";
 import { CautionBox } from "./caution_box.ts";
 import { CheckList } from "./check_list.ts";
 import { drillCautions, drillSteps } from "./drill_steps.ts";
@@ -10,7 +10,9 @@ import { HoleTable } from "./hole_table.ts";
 import { html } from "./html.ts";
 import { type NumberRow, NumberTable } from "./number_table.ts";
 import type { PlanShown } from "./plan_shown.ts";
+import { portFits, portPlace, seatOf } from "./port_shown.ts";
 import { RailView } from "./rail_view.ts";
+import { capital } from "./show.ts";
 import { StepList } from "./step_list.ts";
 import { quantityRow } from "./size_numbers.ts";
 import { workingHref } from "./working_link.ts";
@@ -33,19 +35,11 @@ const MOVES_HOLES: ReadonlySet<string> = new Set([
 
 /** The sheet: the rail from the side, its holes, the port, the tools and the order. */
 export function DrillPage(shown: PlanShown): VNode {
-  const { evaluation, system, planPath } = shown;
+  const { evaluation, system } = shown;
   const checks = evaluation.checks.filter(({ step }) => step === "drill");
-  const assumedHere = evaluation.assumed.filter(({ path }) => MOVES_HOLES.has(path));
   return html`
     <h1>Drill: where does each hole go?</h1>
-    ${assumedHere.length > 0 && html`
-      <p class="blocked">
-        <b>Do not drill yet:</b> ${assumedHere.length} values of rail and port are assumed
-        (${assumedHere.map(({ label }) => label.toLowerCase()).join(", ")}).${" "}
-        <a href=${`${planPath}/size#assumed`}>Confirm them</a>${" "}after measuring.
-      </p>
-    `}
-    ${CautionBox({ cautions: drillCautions(shown.values.fuel.name) })}
+    ${blocked(shown, checks)} ${CautionBox({ cautions: drillCautions(shown) })}
     ${view(shown)} ${holes(shown)} ${port(shown)}
     <section aria-labelledby="drill-verdicts">
       <h2 id="drill-verdicts">Verdicts</h2>
@@ -56,6 +50,50 @@ export function DrillPage(shown: PlanShown): VNode {
       ${StepList({ steps: drillSteps(shown) })}
     </section>
   `;
+}
+
+/** Why the bar must not be drilled, or not yet. */
+function blocked({ evaluation, planPath }: PlanShown, checks: readonly Check[]): VNode | undefined {
+  const titles = (verdict: Check["verdict"]): string[] =>
+    checks.filter((check) => check.verdict === verdict).map(({ title }) => title);
+  const [fails, open] = [titles("fails"), titles("open")];
+  const assumed = evaluation.assumed.filter(({ path }) => MOVES_HOLES.has(path));
+  if (fails.length + open.length + assumed.length === 0) return undefined;
+  const verdicts = html`<a href="#drill-verdicts">See the verdicts</a>`;
+  return html`
+    <div class="blocked">
+      ${fails.length > 0 && html`
+        <p>
+          <b>Do not drill: ${fails.length === 1
+            ? "1 check fails"
+            : `${fails.length} checks fail`}.</b>
+          ${" "}${listed(fails)}. ${verdicts}${" "}for what to change.
+        </p>
+      `}
+      ${open.length > 0 && html`
+        <p>
+          <b>Do not drill yet: ${open.length === 1
+            ? "1 check is"
+            : `${open.length} checks are`} open.</b>
+          ${" "}${listed(open)}. ${verdicts}${" "}for what is missing.
+        </p>
+      `}
+      ${assumed.length > 0 && html`
+        <p>
+          <b>Do not drill yet:</b>${" "}${assumed.length === 1
+            ? "1 value of rail and port is"
+            : `${assumed.length} values of rail and port are`} assumed
+          (${assumed.map(({ label }) => label.toLowerCase()).join(", ")}).${" "}
+          <a href=${`${planPath}/size#assumed`}>Confirm after measuring</a>.
+        </p>
+      `}
+    </div>
+  `;
+}
+
+/** Titles in one sentence. */
+function listed(titles: readonly string[]): string {
+  return capital(titles.map((title) => title.charAt(0).toLowerCase() + title.slice(1)).join("; "));
 }
 
 function view(shown: PlanShown): VNode {
@@ -69,17 +107,16 @@ function view(shown: PlanShown): VNode {
       </p>
     `;
   }
-  const [first, second] = rail.stations_m;
-  const between = first !== undefined && second !== undefined ? (first + second) / 2 : undefined;
-  const opposite = values.sensor.face === "opposite";
+  const at_m = portPlace(shown);
+  const isDrawn = found && values.sensor.face === "opposite" && portFits(shown);
   return RailView({
     length_m: bar.length_m,
     height_m: bar.height_m,
     bore_m,
     pocketBore_m: values.rail.pocketBore,
     stations_m: rail.stations_m,
-    ...(found && opposite && between !== undefined && {
-      port: { at_m: between, bore_m: found.drill_m },
+    ...(isDrawn && at_m !== undefined && {
+      port: { at_m, bore_m: found.drill_m, seat: seatOf(found) },
     }),
     system,
   });
@@ -100,14 +137,7 @@ function holes(shown: PlanShown): VNode {
       long(values.rail.pocketBore),
       "by your injector: O-ring seat, then pilot into the gallery",
     ]),
-    ...(found
-      ? [[
-        "Sensor port",
-        values.sensor.face === "opposite" ? "opposite the injectors" : "in a side face",
-        long(found.drill_m),
-        long(found.stack.at(-1)?.to_m),
-      ]]
-      : []),
+    ...(found ? portHoles(shown, found, long) : []),
   ];
   const rails = values.rail.count > 1 ? `, for each of ${values.rail.count} rails` : "";
   return html`
@@ -123,9 +153,40 @@ function holes(shown: PlanShown): VNode {
         ],
         rows,
       })}
+      <p class="note">
+        Not in this table, and yours to place from their makers' figures: end plugs, feed and return
+        ports, hold-down screws. Keep them clear of pockets and sensor port.
+      </p>
       ${bar && NumberTable({ caption: "The bar", rows: barRows(shown) })}
     </section>
   `;
+}
+
+/** The holes of the sensor port in the order of drilling. */
+function portHoles(
+  shown: PlanShown,
+  found: PortResults,
+  long: (value: number | undefined) => string,
+): string[][] {
+  const { sensor } = shown.values;
+  const face = sensor.face === "opposite" ? "opposite the injectors" : "in a side face";
+  const at_m = portPlace(shown);
+  const place = at_m === undefined ? face : `${long(at_m)} from the datum end, ${face}`;
+  if (!portFits(shown)) return [["Sensor port", place, "–", "does not fit: see the port"]];
+  const into = `through into the gallery, open all round at ${long(found.stack.at(-1)?.to_m)}`;
+  const seat = seatOf(found);
+  if (seat === undefined) return [["Sensor port", place, long(found.drill_m), into]];
+  return [
+    ["Sensor port, first the pilot", place, long(seat.pilot_m), into],
+    [
+      "Sensor port, then the spotting drill",
+      "the same, in one set-up",
+      long(found.drill_m),
+      `only to the seat: it begins at ${long(seat.from_m)}, with the drill's tip at ${
+        long(seat.tip_m)
+      }`,
+    ],
+  ];
 }
 
 function depthOf(
@@ -144,7 +205,10 @@ function barRows(shown: PlanShown): NumberRow[] {
   return [
     ...row("Wall with the gallery centred", bar?.wallNominal_m, "length"),
     ...row("Drill drift allowed for", bar?.drift_m, "length"),
-    ...row("Least wall left", bar?.wallLeft_m, "length"),
+    ...(bar && bar.wallLeft_m <= 0
+      ? [{ label: "Least wall left", value: "none", note: "the drill may break out" }]
+      : row("Least wall left", bar?.wallLeft_m, "length")),
+    ...row("Wall that proof pressure alone takes", bar?.strengthWall_m, "length", "15 % spared"),
     ...row("Peak stress at proof pressure", bar?.peak_Pa, "pressure"),
     ...row("Force on an end plug at proof pressure", bar?.plugForce_N, "force"),
     ...row("Lift at each pocket at proof pressure", bar?.liftPerInjector_N, "force"),
@@ -177,8 +241,8 @@ function port(shown: PlanShown): VNode | undefined {
           ...heightRow(shown, found),
           {
             label: "Full thread before the gallery or seat",
-            value: long(found.fullThreadAvailable_m),
-            note: found.fullThreadAvailable_m > 0 ? "" : "none: see below",
+            value: found.fullThreadAvailable_m > 0 ? long(found.fullThreadAvailable_m) : "none",
+            note: found.fullThreadAvailable_m > 0 ? "" : "what to change stands below",
           },
           ...(found.strippingFactor === undefined ? [] : [{
             label: "Thread strength over tightening",
@@ -187,26 +251,38 @@ function port(shown: PlanShown): VNode | undefined {
           }]),
         ],
       })}
-      ${HoleTable({
-        caption: "Depths from the face",
-        columns: [
-          { title: "What" },
-          { title: "From", isNumber: true },
-          { title: "To", isNumber: true },
-          { title: "Tool" },
-        ],
-        rows: found.stack.map(({ what, from_m, to_m, tool }) => [
-          what,
-          long(from_m),
-          long(to_m),
-          tool,
-        ]),
-      })}
+      ${depths(shown, found, long)}
       <ul>
-        ${[...declared.remarks, ...found.says].map((text) => html`<li>${text}</li>`)}
+        ${[...found.says, ...declared.remarks(long)].map((text) => html`<li>${text}</li>`)}
       </ul>
     </section>
   `;
+}
+
+function depths(
+  shown: PlanShown,
+  { stack, pilot_m }: PortResults,
+  long: (value: number) => string,
+): VNode {
+  if (stack.length === 0) {
+    return html`
+      <p><b>No depths to drill to:</b> the seat would have to begin above the face.</p>
+    `;
+  }
+  return HoleTable({
+    caption: !portFits(shown)
+      ? "Depths from the face as planned: the port does not fit"
+      : pilot_m === undefined
+      ? "Depths from the face"
+      : "Depths from the face, from the top down; the pilot is drilled first",
+    columns: [
+      { title: "What" },
+      { title: "From", isNumber: true },
+      { title: "To", isNumber: true },
+      { title: "Tool" },
+    ],
+    rows: stack.map(({ what, from_m, to_m, tool }) => [what, long(from_m), long(to_m), tool]),
+  });
 }
 
 function heightRow({ system }: PlanShown, { heightIso, heightUs }: PortResults): NumberRow[] {

@@ -1,19 +1,23 @@
 /** The order of the work at the drill press, and what to beware of there. */
 import { CRITERIA } from "@/lib/evaluation/mod.ts";
+import { MATERIALS } from "@/lib/strength/mod.ts";
 import { PORTS } from "@/lib/thread/mod.ts";
 import { formatIn } from "@/lib/units/mod.ts";
 import type { CautionShown } from "./caution_box.ts";
 import type { PlanShown } from "./plan_shown.ts";
+import { failingPortChecks, portFits, seatOf } from "./port_shown.ts";
 import type { StepItem } from "./step_list.ts";
 
 const PRACTICE = "common practice, no source";
 
+const ATTACKING: ReadonlySet<string> = new Set(["methanol", "E85", "E100"]);
+
 /**
  * Cautions of drilling and of the bar.
  *
- * @param fuel The fuel's name in the plan.
+ * @param shown The plan: its fuel and the bar's material decide.
  */
-export function drillCautions(fuel: string): CautionShown[] {
+export function drillCautions({ values }: PlanShown): CautionShown[] {
   const always: CautionShown = {
     title: "drill press, chips and edges",
     points: [
@@ -23,24 +27,48 @@ export function drillCautions(fuel: string): CautionShown[] {
     ],
     source: PRACTICE,
   };
-  const aluminium: CautionShown = {
-    title: "alcohol and bare aluminium",
+  return ATTACKING.has(values.fuel.name) ? [always, attack(values.rail.material)] : [always];
+}
+
+/** What alcohol does to the metal that it touches. */
+function attack(material: keyof typeof MATERIALS): CautionShown {
+  const { title } = MATERIALS[material];
+  const source = "U.S. DOE handbook on E85, from memory";
+  if (title.startsWith("Aluminium")) {
+    return {
+      title: "alcohol and the bare aluminium of this bar",
+      points: [
+        "Methanol and wet ethanol attack bare aluminium, zinc and brass: coat or flush, and look inside every season.",
+      ],
+      source,
+    };
+  }
+  if (title.startsWith("Brass")) {
+    return {
+      title: "alcohol and the brass of this bar",
+      points: [
+        "Methanol and wet ethanol attack brass, zinc and bare aluminium: plate or flush, and look inside every season.",
+      ],
+      source,
+    };
+  }
+  return {
+    title: "alcohol and bare fittings",
     points: [
-      "Methanol and wet ethanol attack bare aluminium, zinc and brass: coat or flush, and look inside every season.",
+      `The bar is ${title.charAt(0).toLowerCase()}${
+        title.slice(1)
+      }; but methanol and wet ethanol attack fittings, plugs and parts of bare aluminium, zinc and brass: take plated or stainless ones, and look at them every season.`,
     ],
-    source: "U.S. DOE handbook on E85, from memory",
+    source,
   };
-  return ["methanol", "E85", "E100"].includes(fuel) ? [always, aluminium] : [always];
 }
 
 /** The steps, with what to measure at each. */
 export function drillSteps(shown: PlanShown): StepItem[] {
   const { values, evaluation, system } = shown;
-  const { bar, port } = evaluation.results;
+  const { bar } = evaluation.results;
   const unit = system === "metric" ? "mm" : "in";
   const long = (value: number): string => formatIn(value, "length", unit);
-  const declared = PORTS[values.sensor.port];
-  const cone = declared.seal === "cone";
   return [
     {
       text: "Measure the manifold: each boss from one datum, twice, from both bore edges.",
@@ -69,20 +97,7 @@ export function drillSteps(shown: PlanShown): StepItem[] {
       text: "Mark all pockets from the datum, not from one another; drill, bore or ream them.",
       detail: `Ø ${long(values.rail.pocketBore)}, finish and lead-in by the O-ring's maker.`,
     },
-    {
-      text: port
-        ? `Port: drill ${long(port.drill_m)}${
-          cone
-            ? " with a 90-degree spotting drill, so that a 45-degree seat is left at the bottom"
-            : ""
-        }; then tap ${declared.thread}.`
-        : "Port: see its tapping drill when the bar is entered.",
-      detail: cone && values.sensor.pilot !== undefined
-        ? `First the pilot, ${
-          long(values.sensor.pilot)
-        }, on into the gallery. All depths as in the table, from the face.`
-        : "All depths as in the table, from the face.",
-    },
+    portStep(shown, long),
     {
       text: "Take the burr off every edge where holes meet; look inside with a light.",
       detail: "A flake of swarf stops an injector open.",
@@ -91,4 +106,36 @@ export function drillSteps(shown: PlanShown): StepItem[] {
       text: "Flush both ways with a clean liquid, dry, and look again. Then go on to Prove.",
     },
   ];
+}
+
+function portStep(shown: PlanShown, long: (value: number) => string): StepItem {
+  const { port } = shown.evaluation.results;
+  if (port === undefined) return { text: "Port: see its tapping drill when the bar is entered." };
+  const failing = failingPortChecks(shown);
+  if (failing.length > 0) {
+    return {
+      text: "Port: it does not fit as planned. Do not drill it.",
+      detail: port.changeFirst ??
+        `See what fails: ${failing.map(({ title }) => title).join("; ")}.`,
+    };
+  }
+  const { thread } = PORTS[shown.values.sensor.port];
+  const drill = long(port.drill_m);
+  const seat = seatOf(port);
+  if (seat === undefined) {
+    return {
+      text: `Port: drill ${drill} on into the gallery; then tap ${thread}.`,
+      detail: "All depths as in the table, from the face.",
+    };
+  }
+  return {
+    text: `Port: first the pilot, ${
+      long(seat.pilot_m)
+    }, through into the gallery; then ${drill} with a 90-degree spotting drill down to the 45-degree seat; then tap ${thread} with a bottoming tap.`,
+    detail: `The seat begins at ${
+      long(seat.from_m)
+    }; zeroed on its tip, the spotting drill stops at ${
+      long(seat.tip_m)
+    }. All depths from the face.`,
+  };
 }

@@ -1,5 +1,6 @@
 /** The Prove sheet: is it dry? */
 import type { VNode } from "preact";
+import { comesOff, type Fault, type WeakestPart } from "@/lib/proof/mod.ts";
 import { formatQuantity, type Kind } from "@/lib/units/mod.ts";
 import {
   type CautionId,
@@ -22,6 +23,7 @@ import { type NumberRow, NumberTable } from "./number_table.ts";
 import type { PlanShown } from "./plan_shown.ts";
 import { StepList } from "./step_list.ts";
 import { TickList } from "./tick_list.ts";
+import { unbroken } from "./unbroken.ts";
 import { workingHref } from "./working_link.ts";
 
 /** The sheet: pressures, the ladder of tests, the walk-round lists. */
@@ -59,10 +61,10 @@ function withoutNumbers({ planPath }: PlanShown): VNode {
   `;
 }
 
-function pressureRows({ evaluation, system }: PlanShown): NumberRow[] {
+function pressureRows({ evaluation, values, system }: PlanShown): NumberRow[] {
   const { proof } = evaluation.results;
   if (!proof) return [];
-  const say = (value: number): string => formatQuantity(value, "pressure", system);
+  const say = (value: number): string => unbroken(formatQuantity(value, "pressure", system));
   const { pressures, fault, weakest } = proof;
   return [
     {
@@ -72,13 +74,13 @@ function pressureRows({ evaluation, system }: PlanShown): NumberRow[] {
     },
     {
       label: "Highest pressure in a fault",
-      value: fault ? say(fault.pressure_Pa) : "open",
-      note: fault ? `by ${fault.cause}` : "enter the pump's shut-off or relief pressure",
+      value: fault ? `${fault.isLeast ? "at least " : ""}${say(fault.pressure_Pa)}` : "open",
+      note: faultNote(fault, values.regulator.layout),
     },
     {
       label: "Weakest part",
       value: weakest ? say(weakest.rating_Pa) : "open",
-      note: weakest?.part ?? "enter the lowest rating of all parts under test",
+      note: weakestNote(weakest),
     },
     {
       label: "Proof pressure",
@@ -86,6 +88,25 @@ function pressureRows({ evaluation, system }: PlanShown): NumberRow[] {
       note: pressures.conflict?.change ?? "with liquid only, never with air and never with petrol",
     },
   ];
+}
+
+function faultNote(fault: Fault | undefined, layout: "return" | "dead-ended"): string {
+  const known = fault === undefined
+    ? "enter the pump's shut-off or relief pressure"
+    : fault.isLeast
+    ? "a point of the pump's curve, until its shut-off or relief pressure is known"
+    : `by the ${fault.cause}`;
+  return layout === "dead-ended"
+    ? `${known}; trapped fuel is not computed, as that needs how much the hose yields`
+    : known;
+}
+
+function weakestNote(weakest: WeakestPart | undefined): string {
+  if (weakest === undefined) return "enter the lowest rating of all parts under test";
+  const { part } = weakest;
+  return comesOff(part)
+    ? `${part}: it comes off for the proof; enter the lowest rating of what stays on`
+    : part;
 }
 
 /** Writes lines and cautions in the units and for the fuel of a plan, each caution in full once. */
@@ -105,7 +126,7 @@ class Writer {
   }
 
   line(text: Line): string {
-    return fillLine(text, ({ value, kind }) => this.say(value, kind));
+    return unbroken(fillLine(text, ({ value, kind }) => this.say(value, kind)));
   }
 
   lines(texts: readonly Line[]): string[] {
@@ -141,12 +162,12 @@ function ladder(write: Writer, context: ProofContext): VNode {
 }
 
 function rungOf(write: Writer, rung: Rung, number: number): VNode {
-  const place = `rung ${number}`;
+  const place = `rung\u00a0${number}`;
   return html`
     <section class="rung" aria-labelledby=${`rung-${rung.id}`}>
       <h3 id=${`rung-${rung.id}`}>Rung ${number}: ${rung.title}</h3>
       <p>${write.line(rung.why)}</p>
-      <p class="facts">${factsOf(write, rung)}.</p>
+      <p class="facts">${unbroken(factsOf(write, rung))}.</p>
       ${rung.blocked && html`<p class="blocked"><b>Not now:</b> ${write.line(rung.blocked)}</p>`}
       ${part("Fitted", write.lines(rung.fitted))} ${part("Know", write.lines(rung.notes))}
       <h4>Do</h4>
@@ -158,8 +179,10 @@ function rungOf(write: Writer, rung: Rung, number: number): VNode {
       ${part("Passes when", write.lines(rung.passes))}
       <h4>If not</h4>
       ${write.steps(rung.ifNot, place)}
-      ${part("What this test can and can't see", write.lines(rung.sees))}
-      ${TickList({ items: [{ text: `Rung ${number} passed`, blanks: blanksOf(rung) }] })}
+      <div class="sign-off">
+        ${part("What this test can and can't see", write.lines(rung.sees))}
+        ${TickList({ items: [{ text: `Rung ${number} passed`, blanks: blanksOf(rung) }] })}
+      </div>
     </section>
   `;
 }
@@ -217,5 +240,7 @@ function lists(write: Writer, context: ProofContext): VNode {
 }
 
 function noteOf(write: Writer, { with: tool, time_s }: ListItem): string {
-  return time_s === undefined ? `with ${tool}` : `with ${tool}, ${write.say(time_s, "duration")}`;
+  return time_s === undefined
+    ? `with ${tool}`
+    : unbroken(`with ${tool}, ${write.say(time_s, "duration")}`);
 }

@@ -9,6 +9,21 @@ import { formatIn, type System } from "@/lib/units/mod.ts";
 import { fast } from "./fast.ts";
 import { html } from "./html.ts";
 
+/** A sensor port as the drawing has it. Depths from its face. */
+export interface PortDrawn {
+  /** Its place on the face opposite the injectors, or `end` for the far end. */
+  readonly at_m: number | "end";
+  /** Of the tapping drill. */
+  readonly bore_m: number;
+  /** Where the wide hole ends in a cone; without it the hole goes into the gallery. */
+  readonly seat?: {
+    readonly from_m: number;
+    readonly to_m: number;
+    /** Diameter of the pilot that goes on into the gallery. */
+    readonly pilot_m: number;
+  } | undefined;
+}
+
 /** What {@linkcode RailView} shows. Lengths in metres, places from the datum end. */
 export interface RailViewProps {
   readonly length_m: number;
@@ -19,8 +34,8 @@ export interface RailViewProps {
   readonly pocketBore_m: number;
   /** Places of the injectors. */
   readonly stations_m: readonly number[];
-  /** The sensor port: its place on the face opposite the injectors, or `end` for the far end. */
-  readonly port?: { readonly at_m: number | "end"; readonly bore_m: number } | undefined;
+  /** The sensor port. */
+  readonly port?: PortDrawn | undefined;
   readonly system: System;
   /** Like "1:1"; "not to scale" if left out. */
   readonly scale?: string | undefined;
@@ -109,7 +124,7 @@ function outline(props: RailViewProps, text: number): VNode {
         round(height + 1.2 * text)
       }">port in this end</text>`
       : [
-        hole(port.at_m * 1000, port.bore_m * 1000, 0, ceiling),
+        portHole(port, port.at_m * 1000, ceiling),
         line("axis", port.at_m * 1000, 0, port.at_m * 1000, ceiling + text / 2),
         line("thin", port.at_m * 1000, -text, port.at_m * 1000, 0),
       ])
@@ -122,6 +137,16 @@ function hole(x: number, bore: number, face: number, depth: number): VNode {
   return fast`<path class="hidden" d="M${left} ${round(face)}V${round(depth)}H${right}V${
     round(face)
   }"/>`;
+}
+
+/** The port from the upper face: a plain hole, or a wide one down to its seat and a pilot from there. */
+function portHole({ bore_m, seat }: PortDrawn, x: number, gallery: number): VNode {
+  if (seat === undefined) return hole(x, bore_m * 1000, 0, gallery);
+  const [left, right] = [x - bore_m * 500, x + bore_m * 500].map(round);
+  const [inner, outer] = [x - seat.pilot_m * 500, x + seat.pilot_m * 500].map(round);
+  const [from, to] = [round(seat.from_m * 1000), round(seat.to_m * 1000)];
+  const down = `M${left} 0V${from}L${inner} ${to}V${round(gallery)}`;
+  return fast`<path class="hidden" d="${down}H${outer}V${to}L${right} ${from}V0"/>`;
 }
 
 function dimensions(props: RailViewProps, text: number, say: (m: number) => string): VNode {

@@ -153,9 +153,16 @@ function verdictOf(
   return "meets";
 }
 
+/** Share of a bound by which rounding in the arithmetic may miss it. */
+const ROUNDING = 1e-9;
+
 function keeps(sense: Sense, value: number, bound: Bound): boolean {
-  if (typeof bound !== "number") return value >= bound[0] && value <= bound[1];
-  return sense === "at-least" ? value >= bound : value <= bound;
+  if (typeof bound !== "number") return atLeast(value, bound[0]) && atLeast(bound[1], value);
+  return sense === "at-least" ? atLeast(value, bound) : atLeast(bound, value);
+}
+
+function atLeast(value: number, bound: number): boolean {
+  return value >= bound - ROUNDING * Math.abs(bound);
 }
 
 function marginOf(sense: Sense, value: number, bound: Bound | undefined): number | undefined {

@@ -7,7 +7,7 @@ import {
   seatToGallery,
   shoulderGap,
 } from "./port_depths.ts";
-import { coneDepth, seatRing } from "./port_geometry.ts";
+import { coneDepth, pointLength, seatRing } from "./port_geometry.ts";
 
 /** Angle of the spotting drill that cuts a 45 degree seat [rad]. */
 const SEAT_INCLUDED_rad = Math.PI / 2;
@@ -17,6 +17,9 @@ export const GAP_AIM_m = 0.0005;
 
 /** Metal aimed at between cone and gallery [m]; ours. */
 export const SEAT_LEFT_AIM_m = 0.002;
+
+/** Least metal between cone and gallery [m]; ours. */
+export const SEAT_LEFT_LIMIT_m = 0.001;
 
 /** What {@linkcode layConeSeat} needs. */
 export interface ConeSeatInput {
@@ -38,6 +41,8 @@ export interface ConeSeat {
   readonly seatRing_m: number;
   /** Depth of the cone [m]; undefined when the pilot leaves none. */
   readonly coneDepth_m: number | undefined;
+  /** Length of the spotting drill's point, from the start of the cone to its tip [m]. */
+  readonly spotPoint_m: number;
   /** Depth where the cone begins [m]; negative when there is no room for it. */
   readonly seatDepth_m: number;
   /** Metal between cone and gallery [m]; negative when the cone runs into it. */
@@ -111,6 +116,10 @@ export function layConeSeat(working: Working, input: ConeSeatInput): ConeSeat {
   return {
     seatRing_m,
     coneDepth_m,
+    spotPoint_m: working.run("port.spotPoint_m", pointLength, {
+      drill,
+      included: SEAT_INCLUDED_rad,
+    }),
     seatDepth_m,
     seatToGallery_m: coneDepth_m === undefined ? undefined : working.run(
       "port.seatToGallery_m",

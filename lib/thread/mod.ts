@@ -75,6 +75,7 @@ export {
   pointLength,
   seatGrowth,
   seatRing,
+  spottedAxisDepth,
   tapRunOut,
 } from "./port_geometry.ts";
 export {
@@ -93,6 +94,7 @@ export {
   tappedShearArea,
   threadForFactor,
 } from "./thread_load.ts";
+export type { SayLength } from "./millimetres.ts";
 export { type Port, type PortId, PORTS, type Seal, type SealKind, SEALS } from "./ports.ts";
 export type { PortLayer } from "./port_stack.ts";
 export { type SensorPort, sensorPort, type SensorPortSpec } from "./sensor_port.ts";

@@ -1,7 +1,11 @@
 /** What to say about a sensor port, and what to change where it does not fit. */
-import { type ConeSeat, GAP_AIM_m, SEAT_LEFT_AIM_m } from "./cone_seat.ts";
+import { type ConeSeat, GAP_AIM_m, SEAT_LEFT_AIM_m, SEAT_LEFT_LIMIT_m } from "./cone_seat.ts";
 import type { Drill } from "./drills.ts";
+import type { SayLength } from "./millimetres.ts";
+import type { OtherPort } from "./other_port.ts";
 import type { Port } from "./ports.ts";
+import { type PortFace, takesFlat } from "./spotted_flat.ts";
+import { LEAST_FACTOR } from "./stripping.ts";
 
 /** Least width of a seat ring [m]; ours. */
 const RING_LIMIT_m = 0.001;
@@ -9,7 +13,7 @@ const RING_LIMIT_m = 0.001;
 /** What {@linkcode portAdvice} looks at. */
 export interface PortAdviceInput {
   /** Writes a length as the reader wants it. */
-  readonly say: (length_m: number) => string;
+  readonly say: SayLength;
   /** The port. */
   readonly port: Port;
   /** Drill used [m]. */
@@ -28,20 +32,34 @@ export interface PortAdviceInput {
   readonly galleryBore_m: number;
   /** Depth of the gallery's far wall [m]. */
   readonly farWall_m: number;
-  /** Width of the face [m]. */
-  readonly faceWidth_m: number;
+  /** The face. */
+  readonly face: PortFace;
+  /** What spotting a flat takes off a round bar [m]. */
+  readonly spottedOff_m: number;
   /** Depth where the gallery first opens [m]. */
   readonly opening_m: number;
   /** Full thread there is [m]. */
   readonly fullThread_m: number;
   /** Full thread that the torque asks for [m]. */
   readonly fullThreadForTorque_m: number | undefined;
+  /** Full thread without which the port does not fit [m]; undefined where nothing tells it. */
+  readonly fullThreadLeast_m: number | undefined;
   /** Length of the tap that cuts no full thread [m]. */
   readonly tapLead_m: number;
   /** Useful length of a taper thread [m]. */
   readonly taperThread_m: number | undefined;
   /** The seat at the bottom. */
   readonly seat: ConeSeat | undefined;
+  /** Finds another port that fits; asked only where this one does not. */
+  readonly other: () => OtherPort | undefined;
+}
+
+/** Sentences about a port. */
+export interface PortAdvice {
+  /** What to change first where the port does not fit; undefined where it does. */
+  readonly changeFirst: string | undefined;
+  /** What does not fit and what to change, then what to know. */
+  readonly says: readonly string[];
 }
 
 /**
@@ -55,7 +73,7 @@ export interface PortAdviceInput {
  * import { assert } from "@std/assert";
  * import { PORTS } from "./ports.ts";
  *
- * const says = portAdvice({
+ * const { says } = portAdvice({
  *   say: (length_m) => `${length_m * 1000} mm`,
  *   port: PORTS["M12x1.5-face"],
  *   drill_m: 0.0105,
@@ -66,30 +84,84 @@ export interface PortAdviceInput {
  *   nose_m: undefined,
  *   galleryBore_m: 0.01,
  *   farWall_m: 0.0175,
- *   faceWidth_m: 0.025,
+ *   face: { faceWidth_m: 0.025, isRound: false },
+ *   spottedOff_m: 0,
  *   opening_m: 0.0075,
  *   fullThread_m: 0.0075,
  *   fullThreadForTorque_m: 0.005,
+ *   fullThreadLeast_m: 0.0033,
  *   tapLead_m: 0.006,
  *   taperThread_m: undefined,
  *   seat: undefined,
+ *   other: () => undefined,
  * });
  *
  * assert(says.some((text) => text.includes("never opens all round")));
  * ```
  */
-export function portAdvice(input: PortAdviceInput): string[] {
-  return [
-    ...ofThread(input),
-    ...ofSeat(input),
-    ...ofGallery(input),
-    ...ofFace(input),
-    ...ofDrill(input),
-  ];
+export function portAdvice(input: PortAdviceInput): PortAdvice {
+  const changes = changesOf(input);
+  return {
+    changeFirst: fits(input) ? undefined : changes[0],
+    says: [
+      ...ofThread(input),
+      ...ofSeat(input),
+      ...changes,
+      ...standingProud(input),
+      ...ofGallery(input),
+      ...ofFace(input),
+      ...ofDrill(input),
+    ],
+  };
+}
+
+/** A hair's breadth below which two lengths are the same [m]. */
+const SAME_m = 1e-9;
+
+/** Whether thread, seat and face keep to their limits. */
+function fits(input: PortAdviceInput): boolean {
+  const { port, fullThread_m, fullThreadLeast_m = 0, seat, face } = input;
+  if (fullThread_m < Math.max(SAME_m, fullThreadLeast_m - SAME_m)) return false;
+  if (port.nominal_m >= face.faceWidth_m) return false;
+  if (seat === undefined) return true;
+  return seat.seatDepth_m >= 0 &&
+    (seat.seatToGallery_m ?? SEAT_LEFT_LIMIT_m) >= SEAT_LEFT_LIMIT_m - SAME_m;
+}
+
+/** What to change, in the order to try it. */
+function changesOf(input: PortAdviceInput): string[] {
+  const { say, fullThread_m, fullThreadForTorque_m, taperThread_m, seat, port } = input;
+  const changes: string[] = [];
+  const other = fits(input) ? undefined : input.other();
+  if (other !== undefined) changes.push(toOther(say, other));
+  const thread_m = (fullThreadForTorque_m ?? taperThread_m ?? 0) - fullThread_m;
+  // A seat placed by the sensor's reach does not move with the bar: only the metal below it does.
+  const isByReach = seat?.shoulderGap_m !== undefined;
+  if (isByReach && thread_m > SAME_m) {
+    changes.push("Take a sensor with a longer reach or a lower torque, or another port.");
+  }
+  const by_m = Math.max(
+    isByReach ? 0 : thread_m,
+    seat?.seatToGallery_m === undefined ? 0 : SEAT_LEFT_AIM_m - seat.seatToGallery_m,
+  );
+  if (by_m > SAME_m) changes.push(deeper(say, by_m));
+  if (port.nominal_m >= input.face.faceWidth_m) {
+    changes.push("Take a wider bar, or a port with a smaller thread.");
+  }
+  return changes;
+}
+
+function toOther(say: SayLength, { port, fullThread_m, factor }: OtherPort): string {
+  const offer = `First look at another port, with a sensor to suit: ${port.title}, has ${
+    say(fullThread_m)
+  } of full thread above this gallery`;
+  return factor >= LEAST_FACTOR
+    ? `${offer}, ${Math.floor(factor * 10) / 10} times what the same torque pulls.`
+    : `${offer}, enough for ${Math.floor(factor / LEAST_FACTOR * 100)} % of this torque at most.`;
 }
 
 function ofThread(input: PortAdviceInput): string[] {
-  const { say, port, fullThread_m: there, fullThreadForTorque_m, taperThread_m, seat } = input;
+  const { say, port, fullThread_m: there, fullThreadForTorque_m, taperThread_m } = input;
   const says: string[] = [];
   if (port.seal === "taper") {
     says.push(
@@ -101,11 +173,8 @@ function ofThread(input: PortAdviceInput): string[] {
   const why = port.seal === "taper"
     ? "is its useful length by the standard"
     : "holds 3 times the pull of the tightening torque";
-  const found = there > 0 ? `${say(there)} of full thread is left` : "no full thread is left";
-  says.push(`${found[0]?.toUpperCase()}${found.slice(1)}; ${say(needed)} ${why}.`);
-  // A seat placed by the sensor's reach does not move with the bar.
-  if (seat?.shoulderGap_m === undefined) says.push(deeper(say, needed - there));
-  else says.push("Take a sensor with a longer reach or a lower torque, or another port.");
+  const found = there > 0 ? `${say(there)} of full thread is left` : "No full thread is left";
+  says.push(`${found}; ${say(needed)} ${why}.`);
   return says;
 }
 
@@ -119,7 +188,7 @@ function deeper(say: PortAdviceInput["say"], by_m: number): string {
 }
 
 function ofSeat(input: PortAdviceInput): string[] {
-  const { say, seat, pilot_m, drill_m, nose_m, reach_m, opening_m, tapLead_m } = input;
+  const { say, seat, pilot_m, drill_m, nose_m, reach_m } = input;
   if (seat === undefined) return [];
   const says: string[] = [];
   const { coneDepth_m, seatRing_m, seatToGallery_m, seatAt_m, seatDepth_m } = seat;
@@ -151,31 +220,37 @@ function ofSeat(input: PortAdviceInput): string[] {
       `With the seat there the sensor's reach must be at least ${say(seatAt_m + GAP_AIM_m)}.`,
     );
   }
-  if (seatDepth_m < 0 && reach_m === undefined) says.push(deeper(say, tapLead_m - seatDepth_m));
-  if (seatToGallery_m !== undefined && seatToGallery_m < SEAT_LEFT_AIM_m - 1e-9) {
+  if (seatDepth_m < 0) {
+    says.push(
+      seatAt_m !== undefined && reach_m !== undefined
+        ? "The sensor is too short: its seat would begin above the face."
+        : "The bar has no room for a seat above the gallery: it would begin above the face.",
+    );
+  } else if (seatToGallery_m !== undefined && seatToGallery_m < SEAT_LEFT_AIM_m - SAME_m) {
     says.push(
       seatToGallery_m > 0
         ? `${say(seatToGallery_m)} of metal is left between seat and gallery; aim for ${
           say(SEAT_LEFT_AIM_m)
         }.`
         : "A seat at the sensor's reach runs into the gallery.",
-      deeper(say, SEAT_LEFT_AIM_m - seatToGallery_m),
     );
-    says.push(...standingProud(input, opening_m));
   }
   return says;
 }
 
-/** The other way out: a shallower seat, the sensor standing proud. */
+/**
+ * The other way out: a shallower seat, the sensor standing proud. Offered only where the
+ * thread above it holds.
+ */
 function standingProud(
-  { say, seat, tapLead_m, reach_m }: PortAdviceInput,
-  opening_m: number,
+  { say, seat, tapLead_m, reach_m, opening_m, fullThreadLeast_m }: PortAdviceInput,
 ): string[] {
-  const { coneDepth_m, seatAt_m, seatDepth_m = 0 } = seat ?? {};
+  const { coneDepth_m, seatAt_m, seatToGallery_m, seatDepth_m = 0 } = seat ?? {};
   if (coneDepth_m === undefined || seatAt_m === undefined || reach_m === undefined) return [];
+  if (seatToGallery_m === undefined || seatToGallery_m >= SEAT_LEFT_AIM_m - SAME_m) return [];
   const shallow_m = opening_m - SEAT_LEFT_AIM_m - coneDepth_m;
   const thread_m = shallow_m - tapLead_m;
-  if (thread_m <= 0) return [];
+  if (fullThreadLeast_m === undefined || thread_m < fullThreadLeast_m) return [];
   return [
     `Or begin the seat at ${say(shallow_m)}: the shoulder then stands ${
       say(reach_m - (seatAt_m - seatDepth_m + shallow_m))
@@ -206,12 +281,23 @@ function ofGallery(input: PortAdviceInput): string[] {
   return says;
 }
 
-function ofFace({ say, port, faceWidth_m }: PortAdviceInput): string[] {
+function ofFace({ say, port, face, spottedOff_m }: PortAdviceInput): string[] {
   const { flat_m, nominal_m } = port;
+  const { faceWidth_m, isRound } = face;
   if (nominal_m >= faceWidth_m) return ["The thread is wider than the face."];
-  return flat_m !== undefined && flat_m > faceWidth_m
+  if (flat_m === undefined) return [];
+  if (!takesFlat(face, flat_m)) {
+    return [
+      `The seal takes a flat of ${say(flat_m)}; the ${isRound ? "round bar" : "face"} is ${
+        say(faceWidth_m)
+      } wide.`,
+    ];
+  }
+  return isRound
     ? [
-      `The seal takes a flat of ${say(flat_m)}; the face is ${say(faceWidth_m)} wide.`,
+      `A flat of ${say(flat_m)} on this round bar is ${
+        say(spottedOff_m)
+      } deep; all depths count from it.`,
     ]
     : [];
 }

@@ -173,6 +173,32 @@ export const firstOpening: Method<Record<"axisDepth" | "gallery", MethodInput>> 
 });
 
 /**
+ * Depth [m] of the axis of a round bar below a flat that is spotted on it: less than the radius.
+ *
+ * @throws {InputError} When a number lies outside its range, or the flat is wider than the bar.
+ *
+ * @example A flat of 15 mm on a bar of 28 mm
+ * ```ts
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * assertAlmostEquals(spottedAxisDepth({ radius: 0.014, flat: 0.015 }), 11.82e-3, 1e-5);
+ * ```
+ */
+export const spottedAxisDepth: Method<Record<"radius" | "flat", MethodInput>> = method({
+  id: "spotted-axis-depth",
+  title: "Depth of a round bar's axis below a spotted flat",
+  inputs: {
+    radius: { unit: "m", min: 0.001, max: 0.1, says: "Radius of the bar", symbol: "R" },
+    flat: { unit: "m", min: 0.001, max: 0.06, says: "Diameter of the flat", symbol: "d_f" },
+  },
+  output: { ...DEPTH, min: 0 },
+  formula: "sqrt(radius^2 - (flat / 2)^2)",
+  words: "Only for a flat narrower than the bar.",
+  source: "Chord of a circle",
+  compute: ({ radius, flat }) => flat < 2 * radius ? Math.sqrt(radius ** 2 - flat ** 2 / 4) : NaN,
+});
+
+/**
  * Depth [m] at which a hole square to the gallery is open all round. Only for a hole narrower
  * than the gallery: a wider one is never open all round.
  *

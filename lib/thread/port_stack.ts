@@ -1,7 +1,7 @@
 /** The depths of a sensor port from the face down, each with its tool. */
 import { type Port, SEALS } from "./ports.ts";
 import type { ConeSeat } from "./cone_seat.ts";
-import { millimetres } from "./millimetres.ts";
+import { drillSize, type SayLength } from "./millimetres.ts";
 
 /** One length of the port. */
 export interface PortLayer {
@@ -13,10 +13,14 @@ export interface PortLayer {
   readonly what: string;
   /** What makes it. */
   readonly tool: string;
+  /** Depth that the tool's tip is at when the layer is done [m]; only where it lies elsewhere than `to_m` and counts. */
+  readonly tip_m?: number;
 }
 
 /** What {@linkcode portStack} needs. */
 export interface PortStackInput {
+  /** Writes a length as the reader wants it. */
+  readonly say: SayLength;
   /** The port. */
   readonly port: Port;
   /** Diameter of the tapping drill [m]. */
@@ -43,9 +47,11 @@ export interface PortStackInput {
  * @example
  * ```ts
  * import { assertEquals } from "@std/assert";
+ * import { millimetres } from "./millimetres.ts";
  * import { PORTS } from "./ports.ts";
  *
  * const stack = portStack({
+ *   say: millimetres,
  *   port: PORTS["M12x1.5-face"],
  *   drill_m: 0.0105,
  *   pilot_m: 0.004,
@@ -64,7 +70,10 @@ export function portStack(input: PortStackInput): PortLayer[] {
     .toSorted((a, b) => a.from_m - b.from_m);
 }
 
-function throughThread({ port, drill_m, opening_m, opened_m }: PortStackInput): PortLayer[] {
+function throughThread(
+  { say, port, drill_m, opening_m, opened_m }: PortStackInput,
+): PortLayer[] {
+  const drill = `${drillSize(drill_m, say)} drill`;
   return [
     {
       from_m: 0,
@@ -76,33 +85,33 @@ function throughThread({ port, drill_m, opening_m, opened_m }: PortStackInput): 
       from_m: port.mouth_m,
       to_m: opening_m,
       what: "full thread",
-      tool: `${
-        millimetres(drill_m)
-      } drill, then ${port.thread} tap, its lead run out into the gallery`,
+      tool: `${drill}, then ${port.thread} tap, its lead run out into the gallery`,
     },
     {
-      from_m: Math.max(0, opening_m),
+      from_m: Math.max(0, opening_m, port.mouth_m),
       to_m: opened_m,
       what: "opening into the gallery",
-      tool: `${millimetres(drill_m)} drill, fed by hand as it breaks through`,
+      tool: `${drill}, fed by hand as it breaks through`,
     },
   ];
 }
 
+/** The pilot comes first, so that the spotting drill's tip runs free in it and the seat is cut last. */
 function ontoSeat(
-  { port, drill_m, pilot_m, fullThread_m, opening_m, opened_m }: PortStackInput,
-  { seatDepth_m, coneDepth_m }: ConeSeat,
+  { say, port, drill_m, pilot_m, fullThread_m, opening_m, opened_m }: PortStackInput,
+  { seatDepth_m, coneDepth_m = 0, spotPoint_m }: ConeSeat,
 ): PortLayer[] {
-  const spot = `${millimetres(drill_m)} spotting drill, 90 degrees`;
-  const pilot = `${millimetres(pilot_m)} drill`;
   if (seatDepth_m < 0) return [];
-  const end_m = seatDepth_m + (coneDepth_m ?? 0);
+  const spot = `second: ${drillSize(drill_m, say)} spotting drill, 90 degrees`;
+  const pilot = `first: ${drillSize(pilot_m, say)} pilot drill`;
+  const end_m = seatDepth_m + coneDepth_m;
+  const tip_m = seatDepth_m + spotPoint_m;
   return [
     {
       from_m: 0,
       to_m: fullThread_m,
       what: "full thread",
-      tool: `${spot}, then ${port.thread} bottoming tap`,
+      tool: `${spot}; third: ${port.thread} bottoming tap`,
     },
     {
       from_m: Math.max(0, fullThread_m),
@@ -110,12 +119,23 @@ function ontoSeat(
       what: "tap lead and clearance, no full thread",
       tool: spot,
     },
-    { from_m: seatDepth_m, to_m: end_m, what: "45 degree seat", tool: spot },
-    { from_m: end_m, to_m: opening_m, what: "pilot", tool: pilot },
     {
-      from_m: Math.max(0, opening_m),
+      from_m: seatDepth_m,
+      to_m: end_m,
+      what: end_m > opening_m ? "45 degree seat, running into the gallery" : "45 degree seat",
+      tool: `${spot}: stop with its tip at ${say(tip_m)}, in the pilot`,
+      tip_m,
+    },
+    {
+      from_m: end_m,
+      to_m: opening_m,
+      what: "pilot",
+      tool: `${pilot}, all the way from the face`,
+    },
+    {
+      from_m: Math.max(0, opening_m, end_m),
       to_m: Math.max(opened_m, end_m),
-      what: end_m > opening_m ? "the seat runs into the gallery" : "opening into the gallery",
+      what: "opening into the gallery",
       tool: `${pilot}, fed by hand as it breaks through`,
     },
   ];

@@ -1,4 +1,5 @@
 /** The sensor ports that a plan can choose. */
+import type { SayLength } from "./millimetres.ts";
 import { NPT_THREADS } from "./pipe_threads.ts";
 import { threadOf } from "./thread_of.ts";
 
@@ -80,8 +81,8 @@ export interface Port {
   readonly mouth_m: number;
   /** Flat that the seal takes around the thread, a diameter [m]; undefined where it takes none. */
   readonly flat_m: number | undefined;
-  /** What to know at the bench. */
-  readonly remarks: readonly string[];
+  /** What to know at the bench, with lengths as the reader wants them. */
+  readonly remarks: (say: SayLength) => readonly string[];
   /** Where the numbers are published. */
   readonly source: string;
 }
@@ -121,9 +122,11 @@ function oRing(
       id,
       title: `${thread}, O-ring in the mouth`,
       seal: "o-ring",
-      remarks: [
-        `The mouth is a cone for the O-ring: ${angle} degrees from the axis, ${wide} mm wide, ${deep} mm deep, ring marks only.`,
-        `Spot the face to ${flat} mm. Depths count from the spotted face.`,
+      remarks: (say) => [
+        `The mouth is a cone for the O-ring: ${angle} degrees from the axis, ${
+          say(wide / 1000)
+        } wide, ${say(deep / 1000)} deep, ring marks only.`,
+        `Spot the face to ${say(flat / 1000)}. Depths count from the spotted face.`,
         "O-ring by the fuel: FKM for petrol and blends; never EPDM.",
         ONE_SET_UP,
       ],
@@ -131,6 +134,17 @@ function oRing(
     thread,
     { mouth_m: deep / 1000, flat_m: flat / 1000, source: `mouth: ${source}, from memory` },
   );
+}
+
+function nptDrills(say: SayLength): string {
+  const { straightDrills, reamedDrill } = NPT_THREADS["1/8"];
+  const [first, ...others] = straightDrills.map(({ name, diameter_m }) =>
+    `${name}, ${say(diameter_m)}`
+  );
+  const too = others.length === 0 ? "" : ` (${others.join("; ")}, is published too)`;
+  return `Drill ${first}, tapped without a reamer${too}; ${reamedDrill.name}, ${
+    say(reamedDrill.diameter_m)
+  }, before a taper reamer.`;
 }
 
 const ONE_SET_UP =
@@ -153,11 +167,11 @@ export const PORTS: Readonly<Record<PortId, Port>> = {
       id: "M10x1-cone",
       title: "M10x1, 45 degree cone seat at the bottom",
       seal: "cone",
-      remarks: [
-        "A 9 mm drill serves M10x1: a 90 degree spotting drill of 9 mm leaves the 45 degree seat, a smaller pilot goes on into the gallery.",
+      remarks: () => [
+        "A 9 mm drill serves M10x1: the pilot comes first, all through into the gallery; then a 90 degree spotting drill of 9 mm leaves the 45 degree seat.",
         "Metal seals on metal in a line on the cone: no sealant on the thread, no washer, no O-ring.",
         ONE_SET_UP,
-        "0.1 mm of depth is 0.2 mm of seat diameter.",
+        "Whatever the spotting drill goes too deep, the seat's diameter grows by twice as much.",
       ],
     },
     "M10x1",
@@ -168,7 +182,7 @@ export const PORTS: Readonly<Record<PortId, Port>> = {
       id: "M12x1.5-face",
       title: "M12x1.5, washer on the face",
       seal: "face",
-      remarks: [FACE, "The thread only clamps: no sealant."],
+      remarks: () => [FACE, "The thread only clamps: no sealant."],
     },
     "M12x1.5",
     { flat_m: 0.018, source: "flat for the washer: ISO 9974-1, from memory" },
@@ -185,9 +199,9 @@ export const PORTS: Readonly<Record<PortId, Port>> = {
     minorMax_m: undefined,
     mouth_m: 0,
     flat_m: undefined,
-    remarks: [
-      "1/8 is no diameter: the thread is 10.3 mm outside.",
-      "Drill Q, 8.43 mm, tapped without a reamer (R, 8.61 mm, is published too); 21/64 in, 8.33 mm, before a taper reamer.",
+    remarks: (say) => [
+      `1/8 is no diameter: the thread is ${say(NPT_THREADS["1/8"].outside_m)} outside.`,
+      nptDrills(say),
       "Takes a sealant rated for the fuel, first two threads bare; no tape, its shreds stop injectors.",
       "A taper thread wedges a thin aluminium bar open: prefer a straight port.",
       "Never mixes with G 1/8 or R 1/8.",
@@ -199,7 +213,7 @@ export const PORTS: Readonly<Record<PortId, Port>> = {
       id: "G1/8-face",
       title: "G 1/8, washer on the face",
       seal: "face",
-      remarks: [
+      remarks: () => [
         FACE,
         "Never mixes with 1/8 NPT: 55 against 60 degrees, 28 against 27 to the inch.",
       ],
@@ -218,7 +232,7 @@ export const PORTS: Readonly<Record<PortId, Port>> = {
       id: "M14x1.5-face",
       title: "M14x1.5, washer on the face",
       seal: "face",
-      remarks: [FACE, "The thread only clamps: no sealant."],
+      remarks: () => [FACE, "The thread only clamps: no sealant."],
     },
     "M14x1.5",
     { flat_m: 0.02, source: "flat for the washer: ISO 9974-1, from memory" },

@@ -2,14 +2,17 @@
 import type { Working } from "@/lib/method/mod.ts";
 import { type ConeSeat, layConeSeat } from "./cone_seat.ts";
 import { type DrillSet, inchDrillsWithin, type NearDrill, nearestDrills } from "./drills.ts";
-import { millimetres } from "./millimetres.ts";
+import { millimetres, type SayLength } from "./millimetres.ts";
 import { nptUsefulLength } from "./pipe_geometry.ts";
+import { otherPort } from "./other_port.ts";
 import { portAdvice } from "./port_advice.ts";
 import { fullThreadAboveGallery, fullThreadAboveSeat, wallAroundPort } from "./port_depths.ts";
-import { firstOpening, lastOpening, tapRunOut } from "./port_geometry.ts";
+import { firstOpening, lastOpening, spottedAxisDepth, tapRunOut } from "./port_geometry.ts";
 import { type PortLayer, portStack } from "./port_stack.ts";
 import { type Port, type PortId, PORTS } from "./ports.ts";
 import { heightShareIso, heightShareUs, sharpHeight } from "./profile.ts";
+import { spottedOff, takesFlat } from "./spotted_flat.ts";
+import { FULL_FACTOR, LEAST_FACTOR, NUT_FACTOR } from "./stripping.ts";
 import {
   preloadFromTorque,
   strippingFactor,
@@ -17,15 +20,6 @@ import {
   threadForFactor,
 } from "./thread_load.ts";
 import { threadOf } from "./thread_of.ts";
-
-/** Factor against stripping that the full thread asked for has; ours. */
-const STRIPPING_AIM = 3;
-
-/**
- * Nut factor of the sensor's thread: oiled, as a thread in a soft bar should be, and the
- * middle of the oiled range 0.12 to 0.18. Dry threads pull less, so this is the cautious side.
- */
-const NUT_FACTOR = 0.15;
 
 /** Pilot of a cone seat where none is given [m]; ours. */
 const PILOT_m = 0.004;
@@ -49,20 +43,24 @@ export interface SensorPortSpec {
   readonly torque_Nm: number;
   /** Shear strength of the bar's material [Pa]. */
   readonly shearStrength_Pa: number;
-  /** Depth of the gallery's axis below the port's face [m]. */
+  /** Depth of the gallery's axis below the port's face, before any flat is spotted [m]. */
   readonly faceToAxis_m: number;
   /** Bore of the gallery [m]. */
   readonly galleryBore_m: number;
   /** Width of the bar across the port's face [m]. */
   readonly faceWidth_m: number;
-  /** Writes a length in the sentences of `says`; in millimetres unless given. */
-  readonly say?: (length_m: number) => string;
+  /** Whether the bar is round, so that a flat spotted on it lowers the face; not unless given. */
+  readonly isRound?: boolean;
+  /** Writes a length in `says` and `stack`; in millimetres unless given. */
+  readonly say?: SayLength;
 }
 
-/** What was found for a sensor port. Depths count from the face. */
+/** What was found for a sensor port. Depths count from the face; on a round bar from the flat spotted on it. */
 export interface SensorPort {
   /** Tapping drill used [m]. */
   readonly drill_m: number;
+  /** Pilot that goes on into the gallery [m]; undefined for a port without a seat at its bottom. */
+  readonly pilot_m: number | undefined;
   /** Whether it keeps to the hole's limits; undefined where the standard gives none. */
   readonly drillInside: boolean | undefined;
   /** Thread height over 5/8 of the thread's sharp height [-]; undefined for a taper thread. */
@@ -93,6 +91,8 @@ export interface SensorPort {
   readonly seatRing_m: number | undefined;
   /** Depth of the cone [m]. */
   readonly coneDepth_m: number | undefined;
+  /** Length of the spotting drill's point, from the start of the cone to its tip [m]. */
+  readonly spotPoint_m: number | undefined;
   /** Metal between cone and gallery [m]; negative when the cone runs into it. */
   readonly seatToGallery_m: number | undefined;
   /** Depth of the sealing circle [m]. */
@@ -103,8 +103,12 @@ export interface SensorPort {
   readonly noseArrives: boolean | undefined;
   /** Wall between the thread and the nearer edge of the face [m]. */
   readonly wallAround_m: number;
+  /** Whether the face has room for the flat that the seal takes. */
+  readonly takesFlat: boolean;
   /** The port from the face down; empty when a cone seat has no room above the gallery. */
   readonly stack: readonly PortLayer[];
+  /** What to change first where the port does not fit; undefined where it does. */
+  readonly changeFirst: string | undefined;
   /** What does not fit and what to change, then what to know. */
   readonly says: readonly string[];
 }
@@ -138,8 +142,15 @@ export interface SensorPort {
  * ```
  */
 export function sensorPort(working: Working, spec: SensorPortSpec): SensorPort {
-  const { faceToAxis_m: axisDepth, galleryBore_m: gallery, faceWidth_m } = spec;
+  const { galleryBore_m: gallery, faceWidth_m } = spec;
   const port = PORTS[spec.port];
+  const face = { faceWidth_m, isRound: spec.isRound ?? false };
+  const spottedOff_m = spottedOff(
+    face,
+    port.flat_m,
+    (input) => working.run("port.spottedAxis_m", spottedAxisDepth, input),
+  );
+  const axisDepth = spec.faceToAxis_m - spottedOff_m;
   const { tappingDrill_m, minorMin_m, minorMax_m, pitch_m, nominal_m } = port;
   const drill_m = spec.drill_m ?? tappingDrill_m;
   const pilot_m = spec.pilot_m ?? PILOT_m;
@@ -177,9 +188,11 @@ export function sensorPort(working: Working, spec: SensorPortSpec): SensorPort {
     ? taperLoad(working, port)
     : threadLoad(working, spec, port, fullThreadAvailable_m);
   const drillInside = limited ? drill_m >= minorMin_m && drill_m <= minorMax_m : undefined;
-  const found = { port, drill_m, pilot_m, opening_m: firstOpening_m, seat };
+  const say = spec.say ?? millimetres;
+  const found = { say, port, drill_m, pilot_m, opening_m: firstOpening_m, seat };
   return {
     drill_m,
+    pilot_m: cone ? pilot_m : undefined,
     drillInside,
     ...heights(working, port, drill_m),
     nearest: nearestDrills(tappingDrill_m),
@@ -193,6 +206,7 @@ export function sensorPort(working: Working, spec: SensorPortSpec): SensorPort {
       faceWidth: faceWidth_m,
       nominal: nominal_m,
     }),
+    takesFlat: takesFlat(face, port.flat_m),
     stack: portStack({
       ...found,
       fullThread_m: fullThreadAvailable_m,
@@ -200,20 +214,31 @@ export function sensorPort(working: Working, spec: SensorPortSpec): SensorPort {
         ? pilotOpened(working, axisDepth, gallery, pilot_m)
         : lastOpening_m ?? axisDepth,
     }),
-    says: portAdvice({
+    ...portAdvice({
       ...found,
-      say: spec.say ?? millimetres,
       drillInside,
       inchInside: limited ? inchDrillsWithin(minorMin_m, minorMax_m) : [],
       reach_m: spec.reach_m,
       nose_m: spec.nose_m,
       galleryBore_m: gallery,
       farWall_m: axisDepth + gallery / 2,
-      faceWidth_m,
+      face,
+      spottedOff_m,
       fullThread_m: fullThreadAvailable_m,
       fullThreadForTorque_m: load.fullThreadForTorque_m,
+      fullThreadLeast_m: load.fullThreadForTorque_m === undefined
+        ? load.taperThread_m
+        : load.fullThreadForTorque_m * LEAST_FACTOR / FULL_FACTOR,
       tapLead_m,
       taperThread_m: load.taperThread_m,
+      other: () =>
+        otherPort({
+          port,
+          opening_m: firstOpening_m + spottedOff_m,
+          face,
+          torque_Nm: spec.torque_Nm,
+          shearStrength_Pa: spec.shearStrength_Pa,
+        }),
     }),
   };
 }
@@ -225,6 +250,7 @@ const NO_SEAT: Record<Exclude<keyof ConeSeat, "seatDepth_m">, undefined> & {
   seatDepth_m: 0,
   seatRing_m: undefined,
   coneDepth_m: undefined,
+  spotPoint_m: undefined,
   seatToGallery_m: undefined,
   seatAt_m: undefined,
   shoulderGap_m: undefined,
@@ -296,7 +322,7 @@ function threadLoad(
     preload_N: preload,
     fullThreadForTorque_m: working.run("port.fullThreadForTorque_m", threadForFactor, {
       ...bar,
-      factor: STRIPPING_AIM,
+      factor: FULL_FACTOR,
     }),
     // Without full thread the factor is 0: the port fails, it is not left open.
     strippingFactor: working.run("port.strippingFactor", strippingFactor, {

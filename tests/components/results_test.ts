@@ -4,6 +4,7 @@ import { CheckList } from "@/components/check_list.ts";
 import { Formula, mathmlReady } from "@/components/mathml.ts";
 import { RailView } from "@/components/rail_view.ts";
 import { VerdictSummary } from "@/components/verdict_summary.ts";
+import { CRITERIA, judge } from "@/lib/evaluation/mod.ts";
 import { method } from "@/lib/method/mod.ts";
 import { checks } from "./examples/checks.ts";
 import { attribute, rendered, tags, textOf } from "./render.ts";
@@ -25,6 +26,13 @@ Deno.test("CheckList shows value, limit, aim and margin in the plan's units", ()
     text,
     "found 0.260 in limit at least 0.079 in aim at least 0.118 in margin to limit over 200 %",
   );
+});
+
+Deno.test("CheckList says of a marginal check only what holds of one that was capped too", () => {
+  // Far on the right side, but its figures were scaled: at best marginal.
+  const capped = judge(CRITERIA.pumpMargin, { value: 1.26, because: "Scaled", atBest: "marginal" });
+  const text = textOf(rendered(CheckList({ checks: [capped], system: "metric" })));
+  assertStringIncludes(text, "marginal past the aim, or not certain: 1");
 });
 
 Deno.test("CheckList links to the working where there is one", () => {

@@ -1,5 +1,5 @@
 /** Whether the bar has wall enough for its gallery. */
-import { type BarStrength, barStrength, MATERIALS } from "@/lib/strength/mod.ts";
+import { type BarStrength, barStrength, MATERIALS, minimumWall } from "@/lib/strength/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 import type { ProofResults } from "./proof.ts";
@@ -12,12 +12,17 @@ export interface BarResults extends BarStrength {
   readonly width_m: number;
   /** Length [m]. */
   readonly length_m: number;
+  /** Wall that proof pressure asks for at the limit of yield, with what is spared on top [m]. */
+  readonly strengthWall_m: number;
 }
 
 const OWED = [CRITERIA.wall, CRITERIA.yield] as const;
 
 /** Cross hole assumed where the plan names none [m]: the pilots of the injector pockets. */
 const PILOT_M = 0.008;
+
+/** What the wall left must be over the wall that strength alone asks for; ours. */
+const WALL_SPARE = 1.15;
 
 /** Finds wall, stress and loads at proof pressure, and judges wall and yield. */
 export function judgeBar(
@@ -47,23 +52,53 @@ export function judgeBar(
       yield_Pa: MATERIALS[rail.material].yield_Pa,
       pocketBore_m: rail.pocketBore,
     });
-    const ends = rail.drilledFrom === "one" ? "one end" : "both ends";
-    context.check(CRITERIA.wall, {
-      value: found.wallLeft_m,
-      because: `A centred gallery leaves ${
-        context.say(found.wallNominal_m, "length")
-      }; drilled from ${ends} the drill may wander ${context.say(found.drift_m, "length")}.`,
-      result: "bar.wallLeft_m",
+    const strengthWall_m = WALL_SPARE * context.working.run("bar.minimumWall_m", minimumWall, {
+      pressure: proof_Pa,
+      allowable: MATERIALS[rail.material].yield_Pa / CRITERIA.yield.limit,
+      bore,
     });
+    judgeWall(context, found, strengthWall_m);
+    judgeYield(context, found, proof_Pa);
+    return { ...found, height_m: height, width_m, length_m: length, strengthWall_m };
+  });
+}
+
+function judgeWall(context: Context, found: BarStrength, strengthWall_m: number): void {
+  const { wallLeft_m, wallNominal_m, drift_m } = found;
+  const { limit, aim } = CRITERIA.wall;
+  const say = (length_m: number): string => context.say(length_m, "length");
+  const ends = context.values.rail.drilledFrom === "one" ? "one end" : "both ends";
+  const breaksOut = wallLeft_m > 0 ? "" : "The drill may break out of the bar. ";
+  context.check(CRITERIA.wall, {
+    value: wallLeft_m,
+    limit: Math.max(limit, strengthWall_m),
+    aim: Math.max(aim, strengthWall_m),
+    because: `${breaksOut}A centred gallery leaves ${
+      say(wallNominal_m)
+    }; drilled from ${ends} the drill may wander ${say(drift_m)}. Proof pressure alone takes ${
+      say(strengthWall_m)
+    }, with 15 % spared.`,
+    result: "bar.wallLeft_m",
+  });
+}
+
+function judgeYield(
+  context: Context,
+  { yieldFactor, peak_Pa }: BarStrength,
+  proof_Pa: number,
+): void {
+  if (yieldFactor === undefined || peak_Pa === undefined) {
     context.check(CRITERIA.yield, {
-      value: found.yieldFactor,
-      because: found.peak_Pa === undefined
-        ? "No wall is left to carry the pressure."
-        : `Peak stress ${context.say(found.peak_Pa, "pressure")} at ${
-          context.say(proof_Pa, "pressure")
-        }, where a cross hole meets the gallery.`,
-      result: "bar.yieldFactor",
+      value: 0,
+      because: "No wall is left to carry the pressure: take a smaller bore or a larger bar.",
     });
-    return { ...found, height_m: height, width_m, length_m: length };
+    return;
+  }
+  context.check(CRITERIA.yield, {
+    value: yieldFactor,
+    because: `Peak stress ${context.say(peak_Pa, "pressure")} at ${
+      context.say(proof_Pa, "pressure")
+    }, where a cross hole meets the gallery.`,
+    result: "bar.yieldFactor",
   });
 }

@@ -43,6 +43,7 @@ export function judgePort(context: Context): PortResults | undefined {
       faceToAxis_m: depth_m / 2,
       galleryBore_m: bore,
       faceWidth_m,
+      isRound: rail.shape === "round",
       say: (length_m) => context.say(length_m, "length"),
       ...(sensor.drill !== undefined && { drill_m: sensor.drill }),
       ...(sensor.pilot !== undefined && { pilot_m: sensor.pilot }),
@@ -60,17 +61,30 @@ export function judgePort(context: Context): PortResults | undefined {
   });
 }
 
+/** What was found, then what to change first where the port does not fit. */
+function told(because: string, { changeFirst }: SensorPort): string {
+  return changeFirst === undefined ? because : `${because} ${changeFirst}`;
+}
+
+const WIDER_THAN_FACE = "The thread is wider than the face.";
+
 function judgeTaper(context: Context, port: SensorPort): void {
-  const { taperThread_m, fullThreadAvailable_m } = port;
+  const { taperThread_m, fullThreadAvailable_m, wallAround_m } = port;
+  if (wallAround_m <= 0) {
+    context.check(CRITERIA.portTaper, { value: 0, because: told(WIDER_THAN_FACE, port) });
+    return;
+  }
+  const there_m = Math.max(0, fullThreadAvailable_m);
   context.check(CRITERIA.portTaper, {
-    value: taperThread_m === undefined ? undefined : fullThreadAvailable_m / taperThread_m,
+    value: taperThread_m === undefined ? undefined : there_m / taperThread_m,
     because: taperThread_m === undefined
       ? "The standard gives no useful length for this thread."
-      : `${
-        context.say(Math.max(0, fullThreadAvailable_m), "length")
-      } above the gallery; a joint takes ${
-        context.say(taperThread_m, "length")
-      }. A taper thread wedges a thin boss apart: a straight thread with an O-ring is the better choice.`,
+      : told(
+        `${context.say(there_m, "length")} above the gallery; a joint takes ${
+          context.say(taperThread_m, "length")
+        }. A taper thread wedges a thin boss apart: a straight thread with an O-ring is the better choice.`,
+        port,
+      ),
     result: "port.fullThreadAvailable_m",
   });
 }
@@ -98,24 +112,85 @@ function judgeHole(context: Context, port: SensorPort): void {
 
 function judgeThread(context: Context, port: SensorPort): void {
   const { sensor } = context.values;
+  const { strippingFactor, fullThreadAvailable_m: there_m, wallAround_m } = port;
+  if (wallAround_m <= 0) {
+    context.check(CRITERIA.portThread, { value: 0, because: told(WIDER_THAN_FACE, port) });
+    return;
+  }
+  const torque = context.say(sensor.torque, "torque");
+  const thread = there_m > 0
+    ? `${context.say(there_m, "length")} of full thread against ${torque}.`
+    : `No full thread is left to hold ${torque}.`;
+  const isProvisional = PORTS[sensor.port].seal === "cone" && !isPlacedByReach(port);
+  const because = !port.takesFlat
+    ? `${thread} The face has no room for the flat that the seal takes.`
+    : isProvisional
+    ? `${thread} The seat is drawn as deep as the gallery allows; a shorter reach leaves less.`
+    : thread;
   context.check(CRITERIA.portThread, {
-    value: port.strippingFactor,
-    because: port.strippingFactor === undefined
-      ? `No full thread is left above the gallery. ${port.says[0] ?? ""}`.trim()
-      : `${context.say(Math.max(0, port.fullThreadAvailable_m), "length")} of full thread against ${
-        context.say(sensor.torque, "torque")
-      }.`,
+    value: strippingFactor,
+    because: (strippingFactor ?? 0) < CRITERIA.portThread.limit ? told(because, port) : because,
     result: "port.strippingFactor",
+    ...((isProvisional || !port.takesFlat) && { atBest: "marginal" as const }),
   });
 }
 
-/** A nose that misses the cone leaves no gap worth the name. */
-function judgeReach(context: Context, { shoulderGap_m, noseArrives }: SensorPort): void {
+function judgeSeat(context: Context, port: SensorPort): void {
+  context.check(CRITERIA.seatRing, {
+    value: port.seatRing_m,
+    because: "The ring between the tapping drill's diameter and the pilot's, where the nose seals.",
+    result: "port.seatRing_m",
+  });
+  judgeSeatToGallery(context, port);
+  judgeReach(context, port);
+}
+
+/** Whether the sensor's reach placed the seat; else it lies where its own aim puts it. */
+function isPlacedByReach({ shoulderGap_m }: SensorPort): boolean {
+  return shoulderGap_m !== undefined;
+}
+
+function judgeSeatToGallery(context: Context, port: SensorPort): void {
+  const { seatToGallery_m, seatDepth_m, coneDepth_m, firstOpening_m } = port;
+  const check = context.check.bind(context, CRITERIA.seatGallery);
+  if (seatToGallery_m === undefined || coneDepth_m === undefined) {
+    check({ value: undefined, because: "The pilot leaves no seat: take a smaller one." });
+  } else if (seatDepth_m < 0 && !isPlacedByReach(port)) {
+    check({
+      value: firstOpening_m - coneDepth_m,
+      because: told("Even a seat that begins at the face leaves no more than this.", port),
+    });
+  } else if (seatDepth_m < 0) {
+    check({
+      value: undefined,
+      because: "The sensor is too short: its seat would begin above the face.",
+    });
+  } else if (!isPlacedByReach(port)) {
+    check({
+      value: undefined,
+      because: port.noseArrives === false
+        ? "The nose does not meet the cone, so the seat has no place yet."
+        : "Reach and nose of the sensor are not measured: the seat is drawn as deep as leaves the aim, so this can't be judged yet.",
+    });
+  } else {
+    const because = "What is left below the cone before the gallery opens.";
+    check({
+      value: seatToGallery_m,
+      because: seatToGallery_m < CRITERIA.seatGallery.limit ? told(because, port) : because,
+      result: "port.seatToGallery_m",
+    });
+  }
+}
+
+/** A nose that misses the cone, or has none to meet, leaves no gap worth the name. */
+function judgeReach(context: Context, port: SensorPort): void {
+  const { shoulderGap_m, noseArrives, seatDepth_m } = port;
   if (noseArrives === false) {
     context.check(CRITERIA.sensorReach, {
       value: 0,
-      because:
-        "The nose can't seal: it is as wide as the tapping hole, or falls into the pilot. See the port.",
+      because: isPlacedByReach(port) && seatDepth_m < 0
+        ? told("The sensor is too short: its seat would begin above the face.", port)
+        : "The nose can't seal: it is as wide as the tapping hole, or falls into the pilot. See the port.",
     });
     return;
   }
@@ -126,18 +201,4 @@ function judgeReach(context: Context, { shoulderGap_m, noseArrives }: SensorPort
       : "The nose must seal before the shoulder meets the bar; the seat is placed so that it does.",
     result: "port.shoulderGap_m",
   });
-}
-
-function judgeSeat(context: Context, port: SensorPort): void {
-  context.check(CRITERIA.seatRing, {
-    value: port.seatRing_m,
-    because: "The ring between the tapping drill's diameter and the pilot's, where the nose seals.",
-    result: "port.seatRing_m",
-  });
-  context.check(CRITERIA.seatGallery, {
-    value: port.seatToGallery_m,
-    because: "What is left below the cone before the gallery opens.",
-    result: "port.seatToGallery_m",
-  });
-  judgeReach(context, port);
 }

@@ -73,6 +73,9 @@ const MOUTHS: readonly (readonly [PortId, number, number, string])[] = [
   ["M14x1.5-oring", 25, 2.4, "15 degrees from the axis, 15.8 mm wide, 2.4 mm deep"],
 ];
 
+/** As the standards print lengths. */
+const inMm = (length_m: number): string => `${Number((length_m / MM).toFixed(3))} mm`;
+
 const lay = (change: Partial<SensorPortSpec> = {}): SensorPort =>
   sensorPort(new Working(), {
     port: "M10x1-cone",
@@ -222,7 +225,7 @@ export const printed: Check[] = [
         assertEquals(seal, "o-ring");
         assertAlmostEquals(flat_m / MM, flat, 1e-9, id);
         assertAlmostEquals(mouth_m / MM, deep, 1e-9, id);
-        assert(remarks.some((text) => text.includes(says)), id);
+        assert(remarks(inMm).some((text) => text.includes(says)), id);
       }
       for (
         const [id, flat] of [["M12x1.5-face", 18], ["M14x1.5-face", 20], ["G1/8-face", 15]] as const
@@ -240,7 +243,7 @@ export const printed: Check[] = [
     run: () => {
       for (const port of Object.values(PORTS)) {
         if (port.seal !== "o-ring") continue;
-        const wide = Number(/([\d.]+) mm wide/.exec(port.remarks[0] ?? "")?.[1]) * MM;
+        const wide = Number(/([\d.]+) mm wide/.exec(port.remarks(inMm)[0] ?? "")?.[1]) * MM;
         assert(wide > threadOf(port.thread).nominal_m && wide < (port.flat_m ?? 0), port.id);
       }
     },

@@ -24,6 +24,7 @@ import {
   seatToGallery,
   sharpHeight,
   shoulderGap,
+  spottedAxisDepth,
   stressAreaUnified,
   taperInside,
   tapRunOut,
@@ -78,6 +79,18 @@ export const byGeometry: Check[] = [
         assertAlmostEquals(seatGrowth({ deeper: depth, included }), cone.wide - cone.narrow, 5e-7);
         const ring = Math.sqrt(side ** 2 - depth ** 2);
         assertAlmostEquals(seatRing({ drill: cone.wide, pilot: cone.narrow }), ring, 5e-7);
+      }
+    },
+  },
+  {
+    name: "a flat on a round bar: right triangles of 3, 4, 5 and of 5, 12, 13",
+    methods: [spottedAxisDepth],
+    source: "Pythagorean triples",
+    provenance: "exact-solution",
+    run: () => {
+      for (const [half, depth, radius] of [[3, 4, 5], [4, 3, 5], [5, 12, 13]] as const) {
+        const found = spottedAxisDepth({ radius: radius * MM, flat: 2 * half * MM });
+        assertAlmostEquals(found, depth * MM, 1e-12);
       }
     },
   },
