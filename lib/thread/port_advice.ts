@@ -130,21 +130,23 @@ function fits(input: PortAdviceInput): boolean {
 
 /** What to change, in the order to try it. */
 function changesOf(input: PortAdviceInput): string[] {
-  const { say, fullThread_m, fullThreadForTorque_m, taperThread_m, seat, port } = input;
+  const { say, fullThread_m, fullThreadForTorque_m, taperThread_m, tapLead_m, seat, port } = input;
   const changes: string[] = [];
   const other = fits(input) ? undefined : input.other();
   if (other !== undefined) changes.push(toOther(say, other));
-  const thread_m = (fullThreadForTorque_m ?? taperThread_m ?? 0) - fullThread_m;
+  const needed_m = fullThreadForTorque_m ?? taperThread_m ?? 0;
+  const metal_m = seat?.seatToGallery_m === undefined ? 0 : SEAT_LEFT_AIM_m - seat.seatToGallery_m;
   // A seat placed by the sensor's reach does not move with the bar: only the metal below it does.
   const isByReach = seat?.shoulderGap_m !== undefined;
-  if (isByReach && thread_m > SAME_m) {
-    changes.push("Take a sensor with a longer reach or a lower torque, or another port.");
-  }
-  const by_m = Math.max(
-    isByReach ? 0 : thread_m,
-    seat?.seatToGallery_m === undefined ? 0 : SEAT_LEFT_AIM_m - seat.seatToGallery_m,
-  );
+  const by_m = isByReach ? metal_m : Math.max(metal_m, needed_m - fullThread_m);
   if (by_m > SAME_m) changes.push(deeper(say, by_m));
+  if (isByReach && needed_m - (seat.seatDepth_m - tapLead_m) > SAME_m) {
+    changes.push(
+      by_m > SAME_m
+        ? "Even then the thread holds less than 3 times the pull: ask for a lower torque, or for a longer reach in a bar deeper by as much again."
+        : "Take a sensor with a longer reach or a lower torque, or another port.",
+    );
+  }
   if (port.nominal_m >= input.face.faceWidth_m) {
     changes.push("Take a wider bar, or a port with a smaller thread.");
   }
