@@ -89,7 +89,7 @@ export function drillSteps(shown: PlanShown): StepItem[] {
         : "Drill the gallery from one end, pecking; start with a smaller drill.",
       detail: bar
         ? `Then measure where it comes out: at least ${
-          long(CRITERIA.wall.limit)
+          long(Math.max(CRITERIA.wall.limit, bar.strengthWall_m))
         } of wall must be left on every side, better ${long(CRITERIA.wall.aim)}.`
         : undefined,
     },

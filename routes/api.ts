@@ -11,7 +11,7 @@ export function addApi(app: Hono<AppEnv>): void {
   app.post("/api/evaluate", evaluatePlan);
   app.get("/schema/plan-1.json", async (c) => {
     const { planJsonSchema } = await import("@/lib/plan/mod.ts");
-    return c.body(JSON.stringify(planJsonSchema()), 200, {
+    return c.body(JSON.stringify(await planJsonSchema()), 200, {
       "Content-Type": "application/schema+json",
     });
   });

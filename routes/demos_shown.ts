@@ -12,12 +12,11 @@ const verdicts = new Map<string, readonly Verdict[]>();
  * start page lists the demos without their verdicts.
  */
 export async function judgeDemos(): Promise<void> {
-  const [{ evaluate }, { readPlan }, { unitsReady }] = await Promise.all([
+  const [{ evaluate }, { planReady, readPlan }] = await Promise.all([
     import("@/lib/evaluation/mod.ts"),
     import("@/lib/plan/mod.ts"),
-    import("@/lib/units/mod.ts"),
   ]);
-  await unitsReady();
+  await planReady();
   for (const { name, plan } of demos) {
     const reading = readPlan(plan);
     if (!reading.ok) throw new Error(`The demo ${name} is no plan: ${reading.faults[0]?.message}`);

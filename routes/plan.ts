@@ -2,10 +2,11 @@
  * POST /plan: takes a form and leads to the plan's own address.
  * GET /p/:code/:sheet: the sheets of the plan that the address holds.
  *
- * The plan stands whole in the address; nothing is stored.
+ * The plan stands whole in the address; nothing is stored. What pages are made with is
+ * loaded when the first is asked for, so that the service starts quickly.
  */
 import type { Context, Hono } from "hono";
-import { type Boxes, packPlan, type Plan, unpackPlan } from "@/lib/plan/mod.ts";
+import type { Boxes, Plan } from "@/lib/plan/mod.ts";
 import type { AppEnv } from "./env.ts";
 import { messagePage } from "./message.ts";
 import type { SheetName } from "./plan_pages.ts";
@@ -30,7 +31,10 @@ export function addPlan(app: Hono<AppEnv>): void {
 
 /** Reads a form; sends on to the plan, or shows the form again with what can't be taken. */
 async function takeForm(c: Context): Promise<Response> {
-  const pages = await import("./plan_pages.ts");
+  const [{ packPlan }, pages] = await Promise.all([
+    import("@/lib/plan/mod.ts"),
+    import("./plan_pages.ts"),
+  ]);
   const boxes = boxesFrom(await c.req.formData());
   const taken = await pages.takeBoxes(boxes);
   if ("page" in taken) return c.html(taken.page, 422);
@@ -72,9 +76,12 @@ type Opened =
 
 /** The plan that an address holds, or why it holds none. */
 async function openPlan(code: string): Promise<Opened> {
+  const [{ unpackPlan }, { read }] = await Promise.all([
+    import("@/lib/plan/mod.ts"),
+    import("./plan_pages.ts"),
+  ]);
   const unpacked = await unpackPlan(code);
   if (!unpacked.ok) return { problem: unpacked.reason };
-  const { read } = await import("./plan_pages.ts");
   const reading = await read(unpacked.plan);
   if (reading.ok) return { plan: reading.plan };
   const newer = reading.faults.some(({ path }) => path === "version");

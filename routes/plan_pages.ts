@@ -18,11 +18,11 @@ import {
   type Fault,
   type Plan,
   planFromBoxes,
+  planReady,
   type Reading,
   readPlan,
   resolvePlan,
 } from "@/lib/plan/mod.ts";
-import { unitsReady } from "@/lib/units/mod.ts";
 import { assets } from "./assets.ts";
 import { startPage } from "./start_page.ts";
 
@@ -47,7 +47,7 @@ export type Taken =
 
 /** Reads a plan document once units can be read. */
 export async function read(document: unknown): Promise<Reading> {
-  await unitsReady();
+  await planReady();
   return readPlan(document);
 }
 
@@ -83,7 +83,7 @@ function faultsPage(boxes: Boxes, faults: readonly Fault[]): string {
 
 /** The form again, for a plan that no link can hold. */
 export async function tooLong(boxes: Boxes): Promise<string> {
-  await unitsReady();
+  await planReady();
   return faultsPage(boxes, [{
     path: "sheet.remarks",
     message:
@@ -93,7 +93,7 @@ export async function tooLong(boxes: Boxes): Promise<string> {
 
 /** One sheet of a plan. */
 export async function sheetPage(sheet: SheetName, at: PlanAt): Promise<string> {
-  await unitsReady();
+  await planReady();
   const shown = shownOf(at);
   const { evaluation, values, planPath } = shown;
   const step = STEPS.find(({ id }) => id === sheet);

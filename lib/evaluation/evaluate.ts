@@ -31,16 +31,15 @@ const ON_DEMAND = [
 /**
  * Evaluates a plan. Pure: the same plan gives the same evaluation.
  *
- * @param plan A plan that `readPlan` accepted; `unitsReady()` must have been awaited once.
+ * @param plan A plan that `readPlan` accepted; `planReady()` must have been awaited once.
  * @returns Results, checks, ceilings and the working.
  *
  * @example
  * ```ts
  * import { assert } from "@std/assert";
- * import { readPlan } from "@/lib/plan/mod.ts";
- * import { unitsReady } from "@/lib/units/mod.ts";
+ * import { planReady, readPlan } from "@/lib/plan/mod.ts";
  *
- * await unitsReady();
+ * await planReady();
  * const reading = readPlan({
  *   version: 1,
  *   engine: {

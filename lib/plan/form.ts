@@ -1,6 +1,6 @@
 /** Between the boxes of a form, named by path, and a plan. */
 import type { Field, ListField } from "./field.ts";
-import { type Plan, PLAN_VERSION, type Typed } from "./schema.ts";
+import { type Plan, PLAN_VERSION, type Typed } from "./plan.ts";
 import { fieldAt, SECTIONS } from "./sections.ts";
 
 /** The text in each box, by path; what a form sends and what a page shows again. */

@@ -19,14 +19,8 @@ export type {
   ValueOf,
 } from "./field.ts";
 export { type FieldAt, fieldAt, type PlanValues, type SectionName, SECTIONS } from "./sections.ts";
-export {
-  type Plan,
-  PLAN_VERSION,
-  planJsonSchema,
-  type PlanSchema,
-  planSchema,
-  type Typed,
-} from "./schema.ts";
+export { type Plan, PLAN_VERSION, type Typed } from "./plan.ts";
+export { planJsonSchema, planReady, type PlanSchema } from "./ready.ts";
 export { type Assumption, type Resolved, resolvePlan, unusedNote } from "./resolve.ts";
 export type { Fault } from "./fault.ts";
 export { type Reading, readPlan } from "./read.ts";

@@ -3,7 +3,8 @@ import { crossFaults } from "./cross_checks.ts";
 import type { Fault } from "./fault.ts";
 import { resolvePlan } from "./resolve.ts";
 import type { Section } from "./field.ts";
-import { type Plan, PLAN_VERSION, planSchema } from "./schema.ts";
+import { type Plan, PLAN_VERSION } from "./plan.ts";
+import { planSchema } from "./ready.ts";
 import { SECTIONS } from "./sections.ts";
 import { upgrade } from "./upgrades.ts";
 
@@ -17,13 +18,14 @@ export type Reading =
  *
  * @param input Anything; what JSON gives.
  * @returns The plan, or a fault for each field that can't be taken.
+ * @throws {Error} Before `planReady`.
  *
  * @example
  * ```ts
  * import { assert, assertEquals } from "@std/assert";
- * import { unitsReady } from "@/lib/units/mod.ts";
+ * import { planReady } from "./ready.ts";
  *
- * await unitsReady();
+ * await planReady();
  * const engine = { cycle: "four-stroke", cylinders: 4, powerSpeed: "7000 rpm", aspiration: "natural" };
  *
  * const good = readPlan({ version: 1, engine: { ...engine, power: "200 hp" }, fuel: { name: "E10" } });
@@ -36,7 +38,7 @@ export type Reading =
 export function readPlan(input: unknown): Reading {
   const upgraded = upgrade(input);
   if (!upgraded.ok) return { ok: false, faults: [{ path: "version", message: upgraded.message }] };
-  const parsed = planSchema.safeParse(upgraded.plan);
+  const parsed = planSchema().safeParse(upgraded.plan);
   if (!parsed.success) {
     const faults = faultsOf(parsed.error.issues);
     const good = goodPart(upgraded.plan, faults);

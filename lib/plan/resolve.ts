@@ -2,7 +2,7 @@
 import { parseQuantity } from "@/lib/units/mod.ts";
 import type { Default, Earlier, Field, ListField, Section } from "./field.ts";
 import { optionsOf } from "./quantity_options.ts";
-import type { Plan, Typed } from "./schema.ts";
+import type { Plan, Typed } from "./plan.ts";
 import { type PlanValues, type SectionName, SECTIONS } from "./sections.ts";
 
 /** A value that stands in for one not given. */

@@ -3,23 +3,8 @@ import { z } from "zod";
 import { KINDS, parseQuantity } from "@/lib/units/mod.ts";
 import type { Field, ListField } from "./field.ts";
 import { optionsOf } from "./quantity_options.ts";
-import { type SectionName, SECTIONS } from "./sections.ts";
-
-/** The version of the plans that this program writes. */
-export const PLAN_VERSION = 1;
-
-/** A row or section as typed: text, whole numbers and rows, whatever is known. */
-export type Typed = { readonly [name: string]: string | number | readonly Typed[] | undefined };
-
-/**
- * A plan as the user wrote it: the version and the sections with what was typed.
- * Every quantity is text with its unit. What is left out is assumed.
- */
-export type Plan =
-  & { readonly version: typeof PLAN_VERSION }
-  & {
-    readonly [S in SectionName]?: Typed | undefined;
-  };
+import { PLAN_VERSION } from "./plan.ts";
+import { SECTIONS } from "./sections.ts";
 
 /** Text that is only shown again: one line, no control characters. */
 // deno-lint-ignore no-control-regex
@@ -97,26 +82,8 @@ function ofFields(fields: Readonly<Record<string, Field | ListField>>): z.ZodTyp
   });
 }
 
-/** What is used of zod's schema outside of this room. */
-export interface PlanSchema {
-  /** Judges anything; what is found wrong comes with its path. */
-  safeParse(input: unknown):
-    | { readonly success: true; readonly data: unknown }
-    | {
-      readonly success: false;
-      readonly error: {
-        readonly issues: readonly {
-          readonly path: readonly PropertyKey[];
-          readonly message: string;
-        }[];
-      };
-    };
-}
-
-/** The schema of a plan, version 1. */
-export const planSchema: PlanSchema = planZod();
-
-function planZod(): z.ZodType {
+/** Builds the schema of a plan, version 1. */
+export function planZod(): z.ZodType {
   return z.strictObject({
     version: z.literal(PLAN_VERSION, `version: must be ${PLAN_VERSION}`),
     ...Object.fromEntries(
@@ -139,18 +106,7 @@ function planZod(): z.ZodType {
   });
 }
 
-/**
- * Gives the JSON Schema of a plan, for programs that write one.
- *
- * @returns A JSON Schema, draft 2020-12.
- *
- * @example
- * ```ts
- * import { assertEquals } from "@std/assert";
- *
- * assertEquals(planJsonSchema().title, "Dryrail plan");
- * ```
- */
-export function planJsonSchema(): Readonly<Record<string, unknown>> {
+/** Builds the JSON Schema of a plan. */
+export function planJson(): Readonly<Record<string, unknown>> {
   return z.toJSONSchema(planZod(), { io: "input" });
 }

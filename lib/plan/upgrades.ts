@@ -1,5 +1,5 @@
 /** Steps that bring a plan of an older version up to the present one. */
-import { PLAN_VERSION } from "./schema.ts";
+import { PLAN_VERSION } from "./plan.ts";
 
 /** A plan of unknown content. */
 type Document = { readonly [key: string]: unknown };

@@ -2,11 +2,10 @@ import { assert, assertEquals } from "@std/assert";
 import { partOf, subjectTitle } from "@/components/working_names.ts";
 import { methodById } from "@/lib/book/mod.ts";
 import { evaluate } from "@/lib/evaluation/mod.ts";
-import { readPlan } from "@/lib/plan/mod.ts";
-import { unitsReady } from "@/lib/units/mod.ts";
+import { planReady, readPlan } from "@/lib/plan/mod.ts";
 import { demos } from "@/routes/demos.ts";
 
-await unitsReady();
+await planReady();
 
 const PARTS: [result: string, part: string][] = [
   ["rail.sections.1.velocity_m_s", "section 2"],

@@ -96,7 +96,7 @@ function velocity(
   const value = context.working.run(result, meanVelocity, { flow: flow_m3_s, bore: bore_m });
   context.check(criterion, {
     value,
-    because: `${context.say(flow_m3_s, "flow")} (${from}) through ${
+    because: `${context.say(flow_m3_s, "pumpFlow")} (${from}) through ${
       context.say(bore_m, "length")
     }.`,
     result,

@@ -73,10 +73,10 @@ export function judgePump(
     const margin = atLowest.value === undefined
       ? atStatedVoltage(context, atLowest, { pressure_Pa, voltage_V }, need_m3_s)
       : atLowest;
-    const wanted = `Needed: ${context.say(need_m3_s, "flow")} at ${
+    const wanted = `Needed: ${context.say(need_m3_s, "pumpFlow")} at ${
       context.say(pressure_Pa, "pressure")
     } and ${context.say(voltage_V, "voltage")}; with the aim ${
-      context.say(shopFlow_m3_s, "flow")
+      context.say(shopFlow_m3_s, "pumpFlow")
     }.`;
     context.check(CRITERIA.pumpMargin, {
       value: margin.value,
@@ -155,19 +155,19 @@ function marginOf(
     ? " Its figures are for another voltage and were scaled, flow with voltage and pressure with its square: at best marginal, until a figure at this voltage is given."
     : "";
   if (available_m3_s !== undefined) {
-    const because = `The pump gives ${context.say(available_m3_s, "flow")} there.${estimate}`;
+    const because = `The pump gives ${context.say(available_m3_s, "pumpFlow")} there.${estimate}`;
     return { value: margin(available_m3_s), because, result: `${section}.margin` };
   }
   const why = untold ? UNTOLD[untold] : "";
   if (atLeast_m3_s !== undefined && margin(atLeast_m3_s) >= CRITERIA.pumpMargin.limit) {
     const because = `${why} Flow falls with pressure, so it gives at least ${
-      context.say(atLeast_m3_s, "flow")
+      context.say(atLeast_m3_s, "pumpFlow")
     }.${estimate}`;
     return { value: margin(atLeast_m3_s), because, result: `${section}.margin` };
   }
   if (atMost_m3_s !== undefined && margin(atMost_m3_s) < CRITERIA.pumpMargin.limit) {
     const because = `${why} Flow falls with pressure, so it gives at most ${
-      context.say(atMost_m3_s, "flow")
+      context.say(atMost_m3_s, "pumpFlow")
     }.`;
     return { value: margin(atMost_m3_s), because, result: `${section}.margin` };
   }

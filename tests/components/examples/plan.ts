@@ -13,14 +13,14 @@ import {
   boxesOf,
   type Field as Declared,
   fieldAt,
+  planReady,
   readPlan,
   resolvePlan,
 } from "@/lib/plan/mod.ts";
-import { unitsReady } from "@/lib/units/mod.ts";
 import demo from "@/seeds/hillclimb-four-e85.json" with { type: "json" };
 import type { Examples } from "./example.ts";
 
-await unitsReady();
+await planReady();
 
 const reading = readPlan(demo);
 if (!reading.ok) throw new Error(JSON.stringify(reading.faults));

@@ -1,13 +1,12 @@
 import { assert, assertEquals } from "@std/assert";
 import fc from "fast-check";
 import { type Check, CRITERIA, evaluate, type Verdict } from "@/lib/evaluation/mod.ts";
-import { packPlan, type Plan, readPlan, unpackPlan } from "@/lib/plan/mod.ts";
-import { unitsReady } from "@/lib/units/mod.ts";
+import { packPlan, type Plan, planReady, readPlan, unpackPlan } from "@/lib/plan/mod.ts";
 import { demos } from "@/routes/demos.ts";
 import { arbitraryPlan, mended } from "../../helpers/arbitrary_plan.ts";
 import { notFinite, UNFIT_TEXT } from "../../helpers/finite.ts";
 
-await unitsReady();
+await planReady();
 
 const VERDICTS: readonly Verdict[] = ["meets", "marginal", "fails", "open"];
 

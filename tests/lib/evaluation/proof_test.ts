@@ -1,10 +1,9 @@
 /** What the evaluation makes of pump, gauge and weakest part for the leak tests. */
 import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
 import { type Check, evaluate, type Evaluation, type Verdict } from "@/lib/evaluation/mod.ts";
-import { readPlan } from "@/lib/plan/mod.ts";
-import { unitsReady } from "@/lib/units/mod.ts";
+import { planReady, readPlan } from "@/lib/plan/mod.ts";
 
-await unitsReady();
+await planReady();
 
 /** A four-cylinder engine at 3 bar and 1 bar of boost: works at 4.30 bar, so 1.5 times is 6.45. */
 function evaluated(sections: Record<string, unknown>): Evaluation {

@@ -1,9 +1,8 @@
 import { assert, assertEquals } from "@std/assert";
-import { boxesOf, planFromBoxes, readPlan } from "@/lib/plan/mod.ts";
-import { unitsReady } from "@/lib/units/mod.ts";
+import { boxesOf, planFromBoxes, planReady, readPlan } from "@/lib/plan/mod.ts";
 import golden from "./golden/version-1.json" with { type: "json" };
 
-await unitsReady();
+await planReady();
 
 Deno.test("a plan survives its form", () => {
   const reading = readPlan(golden);

@@ -1,9 +1,15 @@
 import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
-import { type Plan, planJsonSchema, readPlan, resolvePlan, SECTIONS } from "@/lib/plan/mod.ts";
-import { unitsReady } from "@/lib/units/mod.ts";
+import {
+  type Plan,
+  planJsonSchema,
+  planReady,
+  readPlan,
+  resolvePlan,
+  SECTIONS,
+} from "@/lib/plan/mod.ts";
 import golden from "./golden/version-1.json" with { type: "json" };
 
-await unitsReady();
+await planReady();
 
 const LEAST = {
   version: 1,
@@ -265,8 +271,8 @@ Deno.test("readPlan() keeps to bare data: odd keys change nothing", () => {
   assertEquals(readPlan(plan).ok, false);
 });
 
-Deno.test("the JSON Schema of a plan describes every field", () => {
-  const schema = planJsonSchema() as {
+Deno.test("the JSON Schema of a plan describes every field", async () => {
+  const schema = await planJsonSchema() as {
     properties: Record<string, { properties: Record<string, Record<string, unknown>> }>;
   };
   for (const [name, { fields }] of Object.entries(SECTIONS)) {
