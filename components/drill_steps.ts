@@ -111,12 +111,11 @@ export function drillSteps(shown: PlanShown): StepItem[] {
 function portStep(shown: PlanShown, long: (value: number) => string): StepItem {
   const { port } = shown.evaluation.results;
   if (port === undefined) return { text: "Port: see its tapping drill when the bar is entered." };
-  const failing = failingPortChecks(shown);
-  if (failing.length > 0) {
+  if (!portFits(shown)) {
+    const failing = failingPortChecks(shown).map(({ title }) => title);
     return {
       text: "Port: it does not fit as planned. Do not drill it.",
-      detail: port.changeFirst ??
-        `See what fails: ${failing.map(({ title }) => title).join("; ")}.`,
+      detail: port.changeFirst ?? `See what fails: ${failing.join("; ")}.`,
     };
   }
   const { thread } = PORTS[shown.values.sensor.port];

@@ -61,6 +61,11 @@ export function judgePort(context: Context): PortResults | undefined {
   });
 }
 
+/** Whether the thread's own check fails, and so says what to change. */
+function threadFails({ strippingFactor = 0, wallAround_m }: SensorPort): boolean {
+  return strippingFactor < CRITERIA.portThread.limit || wallAround_m <= 0;
+}
+
 /** What was found, then what to change first where the port does not fit. */
 function told(because: string, { changeFirst }: SensorPort): string {
   return changeFirst === undefined ? because : `${because} ${changeFirst}`;
@@ -129,7 +134,7 @@ function judgeThread(context: Context, port: SensorPort): void {
     : thread;
   context.check(CRITERIA.portThread, {
     value: strippingFactor,
-    because: (strippingFactor ?? 0) < CRITERIA.portThread.limit ? told(because, port) : because,
+    because: threadFails(port) ? told(because, port) : because,
     result: "port.strippingFactor",
     ...((isProvisional || !port.takesFlat) && { atBest: "marginal" as const }),
   });
@@ -158,7 +163,7 @@ function judgeSeatToGallery(context: Context, port: SensorPort): void {
   } else if (seatDepth_m < 0 && !isPlacedByReach(port)) {
     check({
       value: firstOpening_m - coneDepth_m,
-      because: told("Even a seat that begins at the face leaves no more than this.", port),
+      because: "Even a seat that begins at the face leaves no more than this.",
     });
   } else if (seatDepth_m < 0) {
     check({
@@ -176,7 +181,9 @@ function judgeSeatToGallery(context: Context, port: SensorPort): void {
     const because = "What is left below the cone before the gallery opens.";
     check({
       value: seatToGallery_m,
-      because: seatToGallery_m < CRITERIA.seatGallery.limit ? told(because, port) : because,
+      because: seatToGallery_m < CRITERIA.seatGallery.limit && !threadFails(port)
+        ? told(because, port)
+        : because,
       result: "port.seatToGallery_m",
     });
   }
@@ -189,7 +196,7 @@ function judgeReach(context: Context, port: SensorPort): void {
     context.check(CRITERIA.sensorReach, {
       value: 0,
       because: isPlacedByReach(port) && seatDepth_m < 0
-        ? told("The sensor is too short: its seat would begin above the face.", port)
+        ? "The sensor is too short: its seat would begin above the face."
         : "The nose can't seal: it is as wide as the tapping hole, or falls into the pilot. See the port.",
     });
     return;
