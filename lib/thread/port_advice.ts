@@ -159,7 +159,9 @@ function toOther(say: SayLength, { port, fullThread_m, factor }: OtherPort): str
   } of full thread above this gallery`;
   return factor >= LEAST_FACTOR
     ? `${offer}, ${Math.floor(factor * 10) / 10} times what the same torque pulls.`
-    : `${offer}, enough for ${Math.floor(factor / LEAST_FACTOR * 100)} % of this torque at most.`;
+    : `${offer}, which holds twice the pull at ${
+      Math.floor(factor / LEAST_FACTOR * 100)
+    } % of this torque and no more.`;
 }
 
 function ofThread(input: PortAdviceInput): string[] {
