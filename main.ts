@@ -1,6 +1,5 @@
 /** Starts the service: reads `PORT`, serves, and stops cleanly when asked to. */
 import { createApp } from "@/routes/app.ts";
-import { warmUp } from "@/routes/warm_up.ts";
 
 const DEFAULT_PORT = 8000;
 
@@ -23,6 +22,12 @@ const HEAD_START_MS = 50;
 
 /** Begun when the first answer is out. */
 let warm: Promise<void> | undefined;
+
+/** Loads it only now: even what it imports would lengthen the start. */
+async function warmUp(): Promise<void> {
+  const { warmUp } = await import("@/routes/warm_up.ts");
+  await warmUp();
+}
 
 function pause(): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, HEAD_START_MS));

@@ -1,6 +1,7 @@
 /** Static files, held in memory under addresses that name their content. */
 import type { Context, Hono } from "hono";
 import { acceptsGzip, gzip } from "./compress.ts";
+import { contentHash } from "./content_hash.ts";
 import type { AppEnv } from "./env.ts";
 import css from "@/components/style.css" with { type: "text" };
 import icon from "./icon.svg" with { type: "text" };
@@ -23,10 +24,9 @@ const FOREVER = "public, max-age=31536000, immutable";
  * @param text Its content.
  * @returns The file, compressed once, at the first call after zlib is loaded.
  */
-export async function asset(name: string, type: string, text: string): Promise<Asset> {
+export function asset(name: string, type: string, text: string): Asset {
   const plain = new TextEncoder().encode(text);
-  const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", plain)).slice(0, 9);
-  const hash = digest.toBase64({ alphabet: "base64url" });
+  const hash = contentHash(plain);
   const dot = name.lastIndexOf(".");
   const tag = `W/"${hash}"`; // weak: the same for the plain and the compressed bytes
   let zipped: Uint8Array<ArrayBuffer> | undefined;
@@ -48,8 +48,8 @@ export async function asset(name: string, type: string, text: string): Promise<A
 
 /** Every static file, by what pages call it. */
 export const assets = {
-  icon: await asset("icon.svg", "image/svg+xml", icon),
-  style: await asset("style.css", "text/css; charset=utf-8", css),
+  icon: asset("icon.svg", "image/svg+xml", icon),
+  style: asset("style.css", "text/css; charset=utf-8", css),
 };
 
 /** Serves them; the icon also where browsers ask for it unasked. */

@@ -32,11 +32,12 @@ export async function compress(c: Context, next: Next): Promise<void> {
   const { res } = c;
   const type = res.headers.get("Content-Type") ?? "";
   if (res.body === null || res.headers.has("Content-Encoding") || !TEXT.test(type)) return;
-  const headers = new Headers(res.headers);
-  headers.append("Vary", "Accept-Encoding");
+  res.headers.append("Vary", "Accept-Encoding");
+  // A body is read only to be compressed: the first reading alone takes some milliseconds.
+  if (zlib === undefined || !acceptsGzip(c)) return;
   const plain = new Uint8Array(await res.arrayBuffer());
-  const wanted = plain.length >= LEAST_BYTES && acceptsGzip(c);
-  const zipped = wanted ? gzip(plain, LEVEL) : undefined;
+  const zipped = plain.length >= LEAST_BYTES ? gzip(plain, LEVEL) : undefined;
+  const headers = new Headers(res.headers);
   if (zipped) {
     headers.set("Content-Encoding", "gzip");
     headers.delete("Content-Length");
