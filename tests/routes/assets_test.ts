@@ -37,7 +37,7 @@ describe("static files", () => {
     });
   }
 
-  it("change their address with their content", async () => {
+  it("change their address with their content", () => {
     const one = asset("a.css", "text/css", "a{}");
     const other = asset("a.css", "text/css", "b{}");
     assertNotEquals(one.path, other.path);
