@@ -2,6 +2,7 @@
 import { InputError } from "@/lib/basics/mod.ts";
 
 const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+const HYPHEN = 0x2d;
 /** Narrow, and it does not break at the end of a line. */
 const THIN_SPACE = "\u202f";
 
@@ -61,8 +62,13 @@ function unitOfLast(decimals: number): number {
 /** With so many decimals, in groups, and never "-0". */
 export function plain(value: number, decimals: number): string {
   if (Math.abs(value) < 0.5 * unitOfLast(decimals)) return (0).toFixed(decimals);
-  const text = value.toFixed(decimals);
+  const text = signed(value.toFixed(decimals));
   return Math.abs(value) < 9999.5 ? text : grouped(text);
+}
+
+/** With the minus sign of print in place of the hyphen. */
+function signed(text: string): string {
+  return text.charCodeAt(0) === HYPHEN ? `−${text.slice(1)}` : text;
 }
 
 /** As `1.25×10⁻⁷`. */
@@ -73,7 +79,7 @@ export function powerOfTen(value: number, digits: number): string {
     if (sign === "-") raised += "⁻";
     else if (sign !== "+") raised += SUPERSCRIPTS.charAt(Number(sign));
   }
-  return `${mantissa}×10${raised}`;
+  return `${signed(mantissa)}×10${raised}`;
 }
 
 function grouped(text: string): string {

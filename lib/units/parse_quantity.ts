@@ -200,7 +200,12 @@ function withinBounds(
   const isOwn = low ? options.min === undefined : options.max === undefined;
   const because = isOwn ? own : options.because;
   const inUnit = inward((bound - scale.offset) / scale.scale, low);
-  const both = bothWays(`${inUnit} ${reading.unit ?? ""}`.trim(), bound, scale, kind);
+  const both = bothWays(
+    `${inUnit} ${reading.unit ?? ""}`.trim().replace("-", "−"),
+    bound,
+    scale,
+    kind,
+  );
   const shown = isShare ? `${both} (${inward(bound * 100, low)} %)` : both;
   const [side, least] = low ? ["below", "lowest"] : ["above", "highest"];
   const message = `${prefix(options)}"${

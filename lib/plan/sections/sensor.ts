@@ -19,6 +19,10 @@ export const sensor = section({
         "M12x1.5-face": "M12x1.5, washer on the face",
         "1/8-NPT": "1/8 NPT taper thread",
         "G1/8-face": "G 1/8 parallel, washer on the face",
+        "M14x1.5-face": "M14x1.5, washer on the face",
+        "M10x1-oring": "M10x1 straight thread with O-ring",
+        "M12x1.5-oring": "M12x1.5 straight thread with O-ring",
+        "M14x1.5-oring": "M14x1.5 straight thread with O-ring",
         "7/16-20-oring": "7/16-20 straight thread with O-ring",
       },
       default: {

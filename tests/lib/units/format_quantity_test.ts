@@ -24,7 +24,7 @@ const SHOWN: [si: number, kind: Kind, metric: string, inch: string][] = [
   [0, "pressure", "0 bar", "0 psi"],
   [299922, "pressure", "3.00 bar", "43.5 psi"],
   [5000, "pressure", "5.00 kPa", "0.725 psi"],
-  [-30000, "pressure", "-0.300 bar", "-4.35 psi"],
+  [-30000, "pressure", "−0.300 bar", "−4.35 psi"],
   [999600, "pressure", "10.0 bar", "145 psi"],
   [313e3, "power", "313 kW", "420 hp"],
   [150, "power", "150 W", "150 W"],
@@ -101,7 +101,7 @@ Deno.test("what formatQuantity() shows is read back as the same, to the last dig
         const text = formatQuantity(value, kind, system);
         const back = parseQuantity(text, kind, { min: -Infinity, max: Infinity });
         assert(back.ok, back.ok ? "" : back.message);
-        const shown = text.replace(/^[-\d\u202f.×⁻⁰-⁹¹²³]+ ?/, "");
+        const shown = text.replace(/^[−\d\u202f.×⁻⁰-⁹¹²³]+ ?/, "");
         const unit = KINDS[kind][system].find(({ symbol }) => symbol === shown);
         assert(unit, text);
         const allowed = 0.5 * lastDigit(text) * unit.scale * (1 + 1e-6) + 1e-12 * positive;
@@ -115,7 +115,7 @@ Deno.test("what formatQuantity() shows is read back as the same, to the last dig
 /** What one of the last figure shown is worth. */
 function lastDigit(text: string): number {
   const [, decimals = "", power = "0"] =
-    text.match(/^-?[\d\u202f]+(?:\.(\d+))?(?:×10([⁻⁰-⁹¹²³]+))?/) ??
+    text.match(/^−?[\d\u202f]+(?:\.(\d+))?(?:×10([⁻⁰-⁹¹²³]+))?/) ??
       [];
   const plain = [...power].map((sign) => sign === "⁻" ? "-" : sign.normalize("NFKC")).join("");
   return 10 ** (Number(plain) - decimals.length);
@@ -163,12 +163,12 @@ const NUMBERS: [value: number, digits: number, text: string][] = [
   [0.018512, 4, "0.01851"],
   [0.99996, 3, "1"],
   [9.996, 3, "10"],
-  [-2.5, 3, "-2.5"],
+  [-2.5, 3, "−2.5"],
   [9999, 3, "9999"],
   [9999.9, 3, "10\u202f000"],
   [123456, 3, "123\u202f456"],
   [1.23e8, 3, "1.23×10⁸"],
-  [-2.5e-9, 3, "-2.5×10⁻⁹"],
+  [-2.5e-9, 3, "−2.5×10⁻⁹"],
 ];
 
 for (const [value, digits, text] of NUMBERS) {

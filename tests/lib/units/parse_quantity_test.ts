@@ -260,7 +260,7 @@ const REFUSED: [text: string, kind: Kind, options: ParseOptions, message: string
     "-300 °C",
     "temperature",
     {},
-    '"-300 °C" is below the lowest allowed, -273.1 °C (-459.7 °F): ' +
+    '"-300 °C" is below the lowest allowed, −273.1 °C (−459.7 °F): ' +
     "that is below absolute zero.",
   ],
   [
