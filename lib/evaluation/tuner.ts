@@ -3,6 +3,7 @@ import { scaledFlow } from "@/lib/flow/mod.ts";
 import { injectorPressures, LEAST_DIFFERENTIAL_Pa } from "@/lib/injector/mod.ts";
 import { Working } from "@/lib/method/mod.ts";
 import { type PlanValues, RATING_DENSITY_KG_M3 } from "@/lib/plan/mod.ts";
+import { sensorVoltage } from "@/lib/sensor/mod.ts";
 import type { Evaluation } from "./evaluation.ts";
 
 /** Rail pressure and injector flow at one manifold pressure. */
@@ -26,6 +27,29 @@ const STEPS = 5;
  * @param evaluation The evaluated plan.
  * @param values The same plan in numbers.
  * @returns One row for each manifold pressure, rising; none while pressures are not known.
+ *
+ * @example With a hose to the manifold the pressure across the injectors stays
+ * ```ts
+ * import { assert, assertAlmostEquals } from "@std/assert";
+ * import { planReady, readPlan, resolvePlan } from "@/lib/plan/mod.ts";
+ * import { evaluate } from "./evaluate.ts";
+ *
+ * await planReady();
+ * const reading = readPlan({
+ *   version: 1,
+ *   engine: {
+ *     cycle: "four-stroke", cylinders: 4, power: "200 hp", powerSpeed: "7000 rpm",
+ *     aspiration: "natural",
+ *   },
+ *   fuel: { name: "petrol" },
+ *   injectors: { stages: [{ flow: "440 cc/min" }] },
+ *   rail: { bore: "12 mm", height: "25 mm" },
+ * });
+ * assert(reading.ok);
+ * const table = railPressureTable(evaluate(reading.plan), resolvePlan(reading.plan).values);
+ *
+ * for (const row of table) assertAlmostEquals(row.differential_Pa, 3e5, 1);
+ * ```
  */
 export function railPressureTable(evaluation: Evaluation, values: PlanValues): RailPressureRow[] {
   const { pressures } = evaluation.results;
@@ -79,9 +103,30 @@ export interface SensorTransfer {
   readonly slope_Pa_V: number;
 }
 
-/** Finds the sensor's transfer from its supply, shares and range. */
-export function tunerSensor({ sensor }: PlanValues): SensorTransfer {
-  const zero_V = sensor.supply * sensor.lowShare;
-  const full_V = sensor.supply * sensor.highShare;
-  return { zero_V, full_V, slope_Pa_V: sensor.range / (full_V - zero_V) };
+/**
+ * Finds the sensor's transfer from its supply, shares and range.
+ *
+ * @param values The plan in numbers.
+ * @returns Outputs at the ends of the range, and the slope between.
+ *
+ * @example 0.5 to 4.5 V over 10 bar
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * const sensor = { supply: 5, lowShare: 0.1, highShare: 0.9, range: 1e6 };
+ *
+ * assertEquals(tunerSensor({ sensor }), { zero_V: 0.5, full_V: 4.5, slope_Pa_V: 2.5e5 });
+ * ```
+ */
+export function tunerSensor(
+  { sensor }: {
+    readonly sensor: Pick<PlanValues["sensor"], "supply" | "lowShare" | "highShare" | "range">;
+  },
+): SensorTransfer {
+  const { supply, lowShare, highShare, range } = sensor;
+  const at = (pressure: number): number =>
+    sensorVoltage({ pressure, supply, lowShare, highShare, range });
+  const zero_V = at(0);
+  const full_V = at(range);
+  return { zero_V, full_V, slope_Pa_V: range / (full_V - zero_V) };
 }

@@ -56,6 +56,15 @@ export function planFromBoxes(boxes: Boxes): unknown {
  *
  * @param plan The plan as typed, valid or not.
  * @returns Text by path.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * const boxes = boxesOf({ version: 1, engine: { cylinders: 4, power: "420 hp" } });
+ *
+ * assertEquals([...boxes], [["engine.cylinders", "4"], ["engine.power", "420 hp"]]);
+ * ```
  */
 export function boxesOf(plan: Plan): Map<string, string> {
   const boxes = new Map<string, string>();

@@ -31,6 +31,16 @@ const NO_PETROL = { density_kg_m3: 745, vapourPressure_Pa: 6e4 } as const;
  *
  * @param fuel The fuel section, resolved.
  * @returns Base, ethanol share and the petrol's own data.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * const fuel = { ethanolShare: undefined, petrolDensity: 745, vapourPressure: 6e4 };
+ *
+ * assertEquals(fuelSpecOf({ name: "E85", ...fuel }).ethanolShare, 0.85);
+ * assertEquals(fuelSpecOf({ name: "methanol", ...fuel }).base, "methanol");
+ * ```
  */
 export function fuelSpecOf(fuel: FuelValues): FuelSpec {
   return {

@@ -22,6 +22,16 @@ let schema: PlanSchema | undefined;
 /**
  * Loads zod and the units, once. Await it before plans are read; neither is
  * loaded sooner, as each takes longer than the rest of a cold start.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ * import { readPlan } from "./read.ts";
+ *
+ * await planReady();
+ *
+ * assertEquals(readPlan({}).ok, false);
+ * ```
  */
 export async function planReady(): Promise<void> {
   const [{ planZod }] = await Promise.all([import("./schema.ts"), unitsReady()]);

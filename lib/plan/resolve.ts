@@ -53,6 +53,30 @@ type Values = Record<string, Value | readonly Values[]>;
  *
  * @param plan The plan, valid by the schema.
  * @returns Its numbers, assumptions and gaps.
+ *
+ * @example
+ * ```ts
+ * import { assert, assertEquals } from "@std/assert";
+ * import { readPlan } from "./read.ts";
+ * import { planReady } from "./ready.ts";
+ *
+ * await planReady();
+ * const reading = readPlan({
+ *   version: 1,
+ *   engine: {
+ *     cycle: "four-stroke", cylinders: 4, power: "200 hp", powerSpeed: "7000 rpm",
+ *     aspiration: "natural",
+ *   },
+ *   fuel: { name: "petrol" },
+ *   injectors: { stages: [{ flow: "440 cc/min" }] },
+ *   rail: { bore: "12 mm", height: "25 mm" },
+ * });
+ * assert(reading.ok);
+ * const { values, assumed } = resolvePlan(reading.plan);
+ *
+ * assertEquals(values.rail.bore, 0.012);
+ * assert(assumed.some(({ path }) => path === "rail.pitch"));
+ * ```
  */
 export function resolvePlan(plan: Plan): Resolved {
   const reading = new Pass();
@@ -65,7 +89,21 @@ export function resolvePlan(plan: Plan): Resolved {
   };
 }
 
-/** Says that an answer counts for nothing beside the others: "not used: the bar is round". */
+/**
+ * Says that an answer counts for nothing beside the others.
+ *
+ * @param field The field that holds the answer.
+ * @returns The note, with the field's own reason where it has one.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * const field = { type: "text", label: "Note", hint: "", max: 9, otherwise: "the bar is round" } as const;
+ *
+ * assertEquals(unusedNote(field), "not used: the bar is round");
+ * ```
+ */
 export function unusedNote(
   { otherwise = "the other answers leave no place for it" }: Field,
 ): string {

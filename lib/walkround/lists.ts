@@ -50,6 +50,31 @@ const MINUTE_s = 60;
  *
  * @param context Facts of the evaluated plan.
  * @returns The lists in the order they are needed.
+ *
+ * @example
+ * ```ts
+ * import { assert, assertEquals } from "@std/assert";
+ * import { evaluate } from "@/lib/evaluation/mod.ts";
+ * import { planReady, readPlan, resolvePlan } from "@/lib/plan/mod.ts";
+ * import { proofContextOf } from "./of_evaluation.ts";
+ *
+ * await planReady();
+ * const reading = readPlan({
+ *   version: 1,
+ *   engine: {
+ *     cycle: "four-stroke", cylinders: 4, power: "200 hp", powerSpeed: "7000 rpm",
+ *     aspiration: "natural",
+ *   },
+ *   fuel: { name: "petrol" },
+ *   injectors: { stages: [{ flow: "440 cc/min" }] },
+ *   rail: { bore: "12 mm", height: "25 mm" },
+ * });
+ * assert(reading.ok);
+ * const context = proofContextOf(evaluate(reading.plan), resolvePlan(reading.plan).values);
+ * assert(context);
+ *
+ * assertEquals(walkRoundLists(context).map(({ id }) => id).slice(0, 2), ["bench", "first-fuel"]);
+ * ```
  */
 export function walkRoundLists(context: ProofContext): WalkRoundList[] {
   return [

@@ -9,6 +9,29 @@ import type { ProofContext } from "./context.ts";
  * @param evaluation The evaluated plan.
  * @param values The same plan in numbers.
  * @returns The facts, or undefined while the numbers of the proof are not known.
+ *
+ * @example
+ * ```ts
+ * import { assert, assertEquals } from "@std/assert";
+ * import { evaluate } from "@/lib/evaluation/mod.ts";
+ * import { planReady, readPlan, resolvePlan } from "@/lib/plan/mod.ts";
+ *
+ * await planReady();
+ * const reading = readPlan({
+ *   version: 1,
+ *   engine: {
+ *     cycle: "four-stroke", cylinders: 4, power: "200 hp", powerSpeed: "7000 rpm",
+ *     aspiration: "natural",
+ *   },
+ *   fuel: { name: "petrol" },
+ *   injectors: { stages: [{ flow: "440 cc/min" }] },
+ *   rail: { bore: "12 mm", height: "25 mm" },
+ * });
+ * assert(reading.ok);
+ * const context = proofContextOf(evaluate(reading.plan), resolvePlan(reading.plan).values);
+ *
+ * assertEquals(context?.injectorsPerRail, 4);
+ * ```
  */
 export function proofContextOf(
   evaluation: Evaluation,
