@@ -154,7 +154,9 @@ function holes(shown: PlanShown): VNode {
         rows,
       })}
       <p class="note">
-        Not in this table, and yours to place from their makers' figures: end plugs, feed and return
+        ${values.rail.count > 1 && html`
+          <b>One sensor needs one port: drill it in one rail only.</b>
+        `} Not in this table, and yours to place from their makers' figures: end plugs, feed and return
         ports, hold-down screws. Keep them clear of pockets and sensor port.
       </p>
       ${bar && NumberTable({ caption: "The bar", rows: barRows(shown) })}
@@ -253,7 +255,9 @@ function port(shown: PlanShown): VNode | undefined {
       })}
       ${depths(shown, found, long)}
       <ul>
-        ${[...found.says, ...declared.remarks(long)].map((text) => html`<li>${text}</li>`)}
+        ${[...found.says, ...(portFits(shown) ? declared.remarks(long) : [])].map((text) =>
+          html`<li>${text}</li>`
+        )}
       </ul>
     </section>
   `;

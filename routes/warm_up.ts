@@ -4,11 +4,9 @@ import { compressionReady } from "./compress.ts";
 import { judgeDemos } from "./demos_shown.ts";
 
 /**
- * Loads mathjs and zlib, then the pages of a plan, and evaluates the demos. None of these
- * lets anything else run while it starts, so this is called when the first answer
- * is on its way; what needs units awaits them itself.
- *
- * mathjs comes first: its file is read in the background, and meanwhile that answer gets out.
+ * Loads mathjs and zlib, zod with the demos that it judges, and the pages of a plan. None of
+ * these lets anything else run while it starts, so this is called when the first answer is
+ * out; what needs them awaits them itself.
  */
 export async function warmUp(): Promise<void> {
   await unitsReady();

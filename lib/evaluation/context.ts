@@ -2,8 +2,11 @@
 import { InputError } from "@/lib/basics/mod.ts";
 import { Working } from "@/lib/method/mod.ts";
 import type { PlanValues } from "@/lib/plan/mod.ts";
-import { formatNumber, formatQuantity, type Kind, type System } from "@/lib/units/mod.ts";
+import { formatQuantity, type Kind, type System } from "@/lib/units/mod.ts";
 import { type Check, type Criterion, judge, type Judged } from "./check.ts";
+
+/** A hundredth of a percent. */
+const LEAST_SHARE = 1e-4;
 
 /** One evaluation under way: the plan in numbers, the record, the checks so far. */
 export class Context {
@@ -24,9 +27,11 @@ export class Context {
     return formatQuantity(value, kind, this.system);
   }
 
-  /** Writes a bare factor. */
-  factor(value: number): string {
-    return formatNumber(value);
+  /** Writes a share, one too small to matter as such. */
+  share(value: number): string {
+    return value < LEAST_SHARE
+      ? `under ${this.say(LEAST_SHARE, "ratio")}`
+      : this.say(value, "ratio");
   }
 
   /** Applies a criterion and keeps the check. */

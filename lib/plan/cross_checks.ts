@@ -32,7 +32,7 @@ const RULES: readonly Rule[] = [
       engine.maximumSpeed !== undefined && engine.maximumSpeed < engine.powerSpeed
         ? fault(
           "engine.maximumSpeed",
-          `Maximum speed: lies below the speed of the power peak. Enter at least ${
+          `Maximum speed: it lies below the speed of the power peak. Enter at least ${
             say(engine.powerSpeed, "rotation")
           }, as the engine must reach its power peak.`,
         )
@@ -44,7 +44,7 @@ const RULES: readonly Rule[] = [
       engine.idleSpeed !== undefined && engine.idleSpeed >= engine.powerSpeed
         ? fault(
           "engine.idleSpeed",
-          `Idle speed: must lie below the speed of the power peak, ${
+          `Idle speed: it must lie below the speed of the power peak, ${
             say(engine.powerSpeed, "rotation")
           }.`,
         )
@@ -68,7 +68,7 @@ const RULES: readonly Rule[] = [
       const floor = bsfcFloor({ lowerHeatingValue: fuelEnergy(fuelSpecOf(fuel)) });
       return demand.bsfc >= floor ? undefined : fault(
         "demand.bsfc",
-        `BSFC at full power: lies below ${
+        `BSFC at full power: it lies below ${
           say(floor, "bsfc")
         }, which an engine that wasted nothing would burn: ` +
           "the fuel holds no more energy than its heating value. Check the figure and its unit.",
@@ -104,7 +104,9 @@ const RULES: readonly Rule[] = [
       const smallest = Math.min(rail.height ?? Infinity, rail.width ?? Infinity);
       return rail.bore === undefined || rail.bore < smallest ? undefined : fault(
         "rail.bore",
-        `Bore of the gallery: is as wide as the bar. Enter less than ${say(smallest, "length")}.`,
+        `Bore of the gallery: it is as wide as the bar. Enter less than ${
+          say(smallest, "length")
+        }.`,
       );
     },
   },
@@ -127,7 +129,7 @@ const RULES: readonly Rule[] = [
       const twice = pressures.findIndex((p, i) => p !== undefined && pressures.indexOf(p) < i);
       return twice < 0 ? undefined : fault(
         `pump.points.${twice}.pressure`,
-        "Pressure: stands twice. Enter each pressure once.",
+        "Pressure: it stands twice. Enter each pressure once.",
       );
     },
   },
@@ -143,7 +145,7 @@ const RULES: readonly Rule[] = [
         `pump.points.${row}.${lacks}`,
         `${
           lacks === "flow" ? "Flow" : "Pressure"
-        }: is missing. A point is a flow at a pressure; enter both, or neither.`,
+        }: it is missing. A point is a flow at a pressure; enter both, or neither.`,
       );
     },
   },
@@ -156,7 +158,7 @@ const RULES: readonly Rule[] = [
       const rising = points.find((p, i) => i > 0 && (p.flow ?? 0) > (points[i - 1]?.flow ?? 0));
       return rising === undefined ? undefined : fault(
         `pump.points.${rising.row}.flow`,
-        "Flow: rises with pressure. A pump gives less at a higher pressure; check this point.",
+        "Flow: it rises with pressure. A pump gives less at a higher pressure; check this point.",
       );
     },
   },
@@ -167,7 +169,7 @@ const RULES: readonly Rule[] = [
       return row > 0
         ? fault(
           `injectors.stages.${row}.flow`,
-          "Static flow of one injector: is missing in this stage.",
+          "Static flow of one injector: enter it for this stage, or clear the rest of the stage.",
         )
         : undefined;
     },
@@ -178,7 +180,7 @@ const RULES: readonly Rule[] = [
       sensor.pilot !== undefined && sensor.pilot >= WIDEST_PILOT_M
         ? fault(
           "sensor.pilot",
-          `Pilot into the gallery: must be smaller than the tapping drill, ${
+          `Pilot into the gallery: it must be smaller than the tapping drill, ${
             say(WIDEST_PILOT_M, "length")
           }.`,
         )

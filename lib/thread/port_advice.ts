@@ -133,7 +133,8 @@ function changesOf(input: PortAdviceInput): string[] {
   const { say, fullThread_m, fullThreadForTorque_m, taperThread_m, tapLead_m, seat, port } = input;
   const changes: string[] = [];
   const other = fits(input) ? undefined : input.other();
-  if (other !== undefined) changes.push(toOther(say, other));
+  const leads = other !== undefined && other.factor >= LEAST_FACTOR;
+  if (leads) changes.push(toOther(say, other));
   const needed_m = fullThreadForTorque_m ?? taperThread_m ?? 0;
   const metal_m = seat?.seatToGallery_m === undefined ? 0 : SEAT_LEFT_AIM_m - seat.seatToGallery_m;
   // A seat placed by the sensor's reach does not move with the bar: only the metal below it does.
@@ -147,6 +148,8 @@ function changesOf(input: PortAdviceInput): string[] {
         : "Take a sensor with a longer reach or a lower torque, or another port.",
     );
   }
+  // A port that holds the pull only at a lower torque is no first choice.
+  if (other !== undefined && !leads) changes.push(toOther(say, other));
   if (port.nominal_m >= input.face.faceWidth_m) {
     changes.push("Take a wider bar, or a port with a smaller thread.");
   }
@@ -154,14 +157,14 @@ function changesOf(input: PortAdviceInput): string[] {
 }
 
 function toOther(say: SayLength, { port, fullThread_m, factor }: OtherPort): string {
-  const offer = `First look at another port, with a sensor to suit: ${port.title}, has ${
-    say(fullThread_m)
-  } of full thread above this gallery`;
+  const has = `${port.title}, has ${say(fullThread_m)} of full thread above this gallery`;
   return factor >= LEAST_FACTOR
-    ? `${offer}, ${Math.floor(factor * 10) / 10} times what the same torque pulls.`
-    : `${offer}, which holds twice the pull at ${
+    ? `First look at another port, with a sensor to suit: ${has}, ${
+      Math.floor(factor * 10) / 10
+    } times what the same torque pulls.`
+    : `Or, only if its maker allows ${
       Math.floor(factor / LEAST_FACTOR * 100)
-    } % of this torque and no more.`;
+    } % of this torque, another port with a sensor to suit: ${has}, and holds twice the pull of that torque.`;
 }
 
 function ofThread(input: PortAdviceInput): string[] {

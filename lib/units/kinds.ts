@@ -62,8 +62,8 @@ const VISCOSITY = [shown("mPa s", 1e-3, 3, 3)];
  * The scales are typed from the exact definitions; a test holds each against
  * mathjs through {@linkcode parseQuantity}.
  *
- * The inch sheet shows injector-sized volume flows in cc/min too, as the trade
- * does, and pump-sized ones (above 3 L/min) in US gallons an hour.
+ * Injector flows are in cc/min on both sheets, as the trade does; pumps and hoses in L/h or
+ * US gallons an hour.
  */
 export const KINDS: Readonly<Record<Kind, KindInfo>> = {
   power: {
@@ -101,8 +101,8 @@ export const KINDS: Readonly<Record<Kind, KindInfo>> = {
     minBecause: NOT_NEGATIVE,
     max: 1,
     maxBecause: "that is beyond any fuel system this is for",
-    metric: [CC_PER_MIN, { ...LITRE_PER_HOUR, from: 5e-5 }],
-    inch: [CC_PER_MIN, { ...GALLON_PER_HOUR, from: 5e-5 }],
+    metric: [CC_PER_MIN],
+    inch: [CC_PER_MIN],
   },
   // Of a pump and its hoses: in one unit whatever its size, so that figures can be set beside each other.
   pumpFlow: {

@@ -222,9 +222,14 @@ function withoutInjectors(context: Context, needed: number | undefined): Injecto
     : `One injector at each cylinder needs ${context.say(needed, "flow")} at ${
       context.say(STAND_IN.pressure_Pa, "pressure")
     } to meet the aim.`;
-  for (const criterion of OWED) {
+  for (const criterion of [CRITERIA.dutyPeak, CRITERIA.dutyMaximum]) {
     context.check(criterion, { value: undefined, because: `No injector is named yet. ${shop}` });
   }
+  context.check(CRITERIA.idlePulse, {
+    value: undefined,
+    because:
+      "No injector is named yet. Its smallest repeatable pulse decides, and a larger injector idles worse.",
+  });
   return {
     stages: [],
     changeoverFuel_kg_s: undefined,

@@ -28,7 +28,7 @@ export interface RailResults {
 const ROUGHNESS_M = { drilled: 20e-6, reamed: 6e-6 } as const;
 
 /** Where the injectors sit: the pitches in the middle of the bar. */
-export function stationsOf({ values }: Context): number[] {
+function stationsOf({ values }: Context): number[] {
   const { rail, engine } = values;
   if (rail.length === undefined) return [];
   const perRail = engine.cylinders / rail.count;
@@ -60,10 +60,10 @@ export function judgeRail(
     });
     context.check(CRITERIA.railSpread, {
       value: steady.flowSpreadWorst,
-      because: `${context.say(steady.inletVelocity_m_s, "velocity")} at the feed end; between ${
-        context.say(steady.flowSpreadNoRecovery, "ratio")
-      } and ${
-        context.say(steady.flowSpreadFullRecovery, "ratio")
+      because: `${context.say(steady.inletVelocity_m_s, "velocity")} at the feed end; from ${
+        context.share(steady.flowSpreadNoRecovery)
+      } to ${
+        context.share(steady.flowSpreadFullRecovery)
       }, as the flow gives back none or all of its speed. Waves come on top and are not in it.`,
       result: "rail.flowSpread",
     });

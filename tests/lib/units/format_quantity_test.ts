@@ -29,7 +29,7 @@ const SHOWN: [si: number, kind: Kind, metric: string, inch: string][] = [
   [313e3, "power", "313 kW", "420 hp"],
   [150, "power", "150 W", "150 W"],
   [1e-3 / 60, "flow", "1000 cc/min", "1000 cc/min"],
-  [0.255 / 3600, "flow", "255 L/h", "67.4 US gal/h"],
+  [0.255 / 3600, "flow", "4250 cc/min", "4250 cc/min"],
   [0.255 / 3600, "pumpFlow", "255 L/h", "67.4 US gal/h"],
   [0.03 / 3600, "pumpFlow", "30.0 L/h", "7.93 US gal/h"],
   [0.012, "massFlow", "43.2 kg/h", "95.2 lb/h"],
