@@ -282,3 +282,23 @@ Deno.test("wheel power asks for more fuel than crank power", () => {
       .results.demand?.fuel_kg_s ?? 0;
   assert(Math.abs(fuel("wheels") / fuel("crank") - 1 / 0.8) < 1e-9);
 });
+
+Deno.test("without an injector the idle check names no flow: a larger injector idles worse", () => {
+  const check = find(planOf({ ...EIGHT, injectors: undefined }), "idle-pulse");
+  assertEquals(check.verdict, "open");
+  assert(!/cc\/min/.test(check.because), check.because);
+});
+
+Deno.test("injector flows are said in one unit, however large", () => {
+  const stages = [{ flow: "300 L/h", pressure: "3 bar", deadTime: "1.2 ms" }];
+  const rotary = { ...EIGHT.engine, cycle: "rotary", cylinders: 1, power: "400 kW" };
+  const check = find(planOf({ ...EIGHT, engine: rotary, injectors: { stages } }), "duty-peak");
+  assert(/needs \d+ cc\/min/.test(check.because.replaceAll("\u202f", "")), check.because);
+});
+
+Deno.test("a port that does not hold the pull is no first advice", () => {
+  const twin = demos.find(({ name }) => name === "twin-rotor-staged");
+  const first = evaluate(planOf(twin?.plan)).results.port?.changeFirst ?? "";
+  assert(first.length > 0 && !first.startsWith("Or"), first);
+  assert(!first.startsWith("First look at another port") || /[2-9]\.?\d* times/.test(first), first);
+});
