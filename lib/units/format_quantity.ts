@@ -123,11 +123,17 @@ function show(value: number, unit: DisplayUnit): string {
   const { digits, fixed } = unit;
   if (size >= LARGEST_PLAIN) return joined(powerOfTen(number, digits), unit.symbol);
   if (fixed) return joined(plain(number, unit.decimals), unit.symbol);
+  if (unit.bareWhole && isWhole(number)) return joined(plain(number, 0), unit.symbol);
   const decimals = decimalsFor(size, digits, unit.decimals);
   if (size !== 0 && size < 10 ** -unit.decimals) {
     return joined(powerOfTen(number, digits), unit.symbol);
   }
   return joined(plain(number, decimals), unit.symbol);
+}
+
+/** Whether only the rounding of the scale keeps a number from being whole. */
+function isWhole(number: number): boolean {
+  return Math.abs(number - Math.round(number)) <= 1e-9 * Math.abs(number);
 }
 
 /** Degrees of angle stand at their number, as ISO 80000-1 has it; all else stands apart. */

@@ -48,6 +48,8 @@ export interface DisplayUnit {
   readonly digits: number;
   /** Most decimals; the number of decimals itself where `fixed`. */
   readonly decimals: number;
+  /** Whole numbers stand without decimals: a time that was set is not measured to a tenth. */
+  readonly bareWhole?: boolean;
   /** Always that many decimals, as on a drawing. */
   readonly fixed?: boolean;
 }

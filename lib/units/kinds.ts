@@ -44,9 +44,9 @@ const OHM = [
 ];
 const DURATION = [
   shown("ms", 1e-3, 3, 3, 1e-4),
-  shown("h", HOUR, 3, 2, 2 * HOUR),
-  shown("min", 60, 3, 1, 120),
-  shown("s", 1, 3, 2, 1),
+  { ...shown("h", HOUR, 3, 2, 2 * HOUR), bareWhole: true },
+  { ...shown("min", 60, 3, 1, 120), bareWhole: true },
+  { ...shown("s", 1, 3, 2, 1), bareWhole: true },
   shown("µs", 1e-6, 3, 2),
 ];
 const ROTATION = [shown("rpm", 1 / 60, 3, 1)];
@@ -87,7 +87,7 @@ export const KINDS: Readonly<Record<Kind, KindInfo>> = {
     maxBecause: "no part of a fuel system sees that",
     metric: [
       shown("bar", 1e5, 3, 3, 1e4),
-      shown("kPa", 1e3, 3, 2, 100),
+      shown("bar", 1e5, 2, 4, 100),
       shown("Pa", 1, 2, 2),
     ],
     inch: [shown("psi", PSI, 3, 4)],
