@@ -66,6 +66,7 @@ function pressureRows({ evaluation, values, system }: PlanShown): NumberRow[] {
   if (!proof) return [];
   const say = (value: number): string => unbroken(formatQuantity(value, "pressure", system));
   const { pressures, fault, weakest } = proof;
+  const { layout } = values.regulator;
   return [
     {
       label: "Highest working pressure",
@@ -74,8 +75,8 @@ function pressureRows({ evaluation, values, system }: PlanShown): NumberRow[] {
     },
     {
       label: "Highest pressure in a fault",
-      value: fault ? `${fault.isLeast ? "at least " : ""}${say(fault.pressure_Pa)}` : "open",
-      note: faultNote(fault, values.regulator.layout),
+      value: fault ? `${atLeast(fault, layout)}${say(fault.pressure_Pa)}` : "open",
+      note: faultNote(fault, layout),
     },
     {
       label: "Weakest part",
@@ -90,6 +91,11 @@ function pressureRows({ evaluation, values, system }: PlanShown): NumberRow[] {
   ];
 }
 
+/** Trapped fuel is not computed, so a dead end may always see more than its pump makes. */
+function atLeast({ isLeast }: Fault, layout: "return" | "dead-ended"): string {
+  return isLeast || layout === "dead-ended" ? "at least " : "";
+}
+
 function faultNote(fault: Fault | undefined, layout: "return" | "dead-ended"): string {
   const known = fault === undefined
     ? "enter the pump's shut-off or relief pressure"
@@ -97,7 +103,8 @@ function faultNote(fault: Fault | undefined, layout: "return" | "dead-ended"): s
     ? "a point of the pump's curve, until its shut-off or relief pressure is known"
     : `by the ${fault.cause}`;
   return layout === "dead-ended"
-    ? `${known}; trapped fuel is not computed, as that needs how much the hose yields`
+    ? `${known}; fuel shut in and warmed may make more: not computed, as that needs how much the ` +
+      "hose yields"
     : known;
 }
 

@@ -27,7 +27,7 @@ export interface FaultInput {
   readonly pumpShutOff_Pa?: number | undefined;
   /** The highest pressure that the pump is known to pump at [Pa, gauge]; counts until shut-off is known. */
   readonly pumpReaches_Pa?: number | undefined;
-  /** Fuel that is shut in and warmed. */
+  /** Fuel that is shut in and warmed; kept for the supply step, as no plan says yet how much the hose yields. */
   readonly trapped?: TrappedFuel | undefined;
 }
 

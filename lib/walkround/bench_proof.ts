@@ -110,7 +110,7 @@ export function blockedBelowWorking({ pressures }: ProofContext): Line | undefin
 }
 
 function notesOn(context: ProofContext): Line[] {
-  const { pressures, fault, weakest, sensorRange_Pa } = context;
+  const { pressures, fault, weakest, sensorRange_Pa, layout } = context;
   const { conflict, governs, wantedPressure_Pa, proofPressure_Pa, workingPressure_Pa } = pressures;
   const notes: Line[] = [];
   if (conflict !== undefined) {
@@ -128,7 +128,7 @@ function notesOn(context: ProofContext): Line[] {
       })
       : line(
         `Proof is the pressure when something fails, ${
-          fault?.isLeast ? "at least " : ""
+          fault?.isLeast || layout === "dead-ended" ? "at least " : ""
         }{fault}: more than 1.5 times working.`,
         { fault: pressure(wantedPressure_Pa) },
       ),
@@ -138,6 +138,15 @@ function notesOn(context: ProofContext): Line[] {
       line(
         "Not known: what the pump makes at shut-off. If that is above {proof}, a blocked return or a " +
           "stuck regulator brings more than was proved.",
+        { proof: pressure(proofPressure_Pa) },
+      ),
+    );
+  }
+  if (layout === "dead-ended") {
+    notes.push(
+      line(
+        "Not known: what fuel makes that is shut in and warmed. If that is above {proof}, it brings " +
+          "more than was proved.",
         { proof: pressure(proofPressure_Pa) },
       ),
     );

@@ -100,10 +100,18 @@ function judgeRating(
   context: Context,
   { pressures, fault, weakest }: Pick<ProofResults, "pressures" | "fault" | "weakest">,
 ): void {
-  const isLeast = fault === undefined || fault.isLeast;
-  const by = pressures.governs === "fault"
-    ? `${isLeast ? "what" : "the most that"} a fault can make`
-    : "1.5 times the highest working pressure";
+  const isPumpOpen = fault === undefined || fault.isLeast;
+  // Trapped fuel is not computed: in a dead end the pump's limit is only a lower bound.
+  const isTrapping = context.values.regulator.layout === "dead-ended";
+  const isLeast = isPumpOpen || isTrapping;
+  const by = [
+    pressures.governs === "working"
+      ? "1.5 times the highest working pressure"
+      : isPumpOpen
+      ? "what a fault can make"
+      : `the most that ${isTrapping ? "the pump" : "a fault"} can make`,
+    isTrapping && "fuel shut in and warmed may make more",
+  ].filter(Boolean).join("; ");
   const wanted = `Proof wants ${isLeast ? "at least " : ""}${
     context.say(pressures.wantedPressure_Pa, "pressure")
   }, ${by}`;
@@ -118,7 +126,9 @@ function judgeRating(
         pressures.conflict?.change,
         comesOff(weakest.part) &&
         `The ${weakest.part} comes off for the proof: enter the lowest rating of what stays on.`,
-        isLeast && open,
+        isPumpOpen && open,
+        !isPumpOpen && isTrapping &&
+        "At best marginal: how far shut-in fuel rises is not computed.",
       ].filter(Boolean).join(" "),
     ...(isLeast && { atBest: "marginal" as const }), // a bound can't show that it meets
     result: "proof.wantedPressure_Pa",

@@ -105,6 +105,27 @@ for (const [says, pump, weakestRating, verdict, because] of RATINGS) {
   });
 }
 
+Deno.test("a dead end never meets, as its shut-in fuel is not computed", () => {
+  const dead = (weakestRating: string) =>
+    find(
+      evaluated({
+        pump: { shutOff: "9 bar" },
+        regulator: { layout: "dead-ended" },
+        proof: { weakestPart: "feed hose", weakestRating },
+      }),
+      "proof-rating",
+    );
+  const strong = dead("10 bar");
+  assertEquals(strong.verdict, "marginal");
+  assertStringIncludes(
+    strong.because,
+    "Proof wants at least 9.00 bar, the most that the pump can make; fuel shut in and warmed may " +
+      "make more",
+  );
+  assert(!strong.because.includes("Until the pump's"), strong.because);
+  assertEquals(dead("8 bar").verdict, "fails");
+});
+
 Deno.test("a weakest part that comes off for the proof is said to", () => {
   const proof = { weakestPart: "regulator", weakestRating: "14 bar" };
   const { because } = find(evaluated({ pump: { shutOff: "9 bar" }, proof }), "proof-rating");
