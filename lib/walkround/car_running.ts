@@ -8,6 +8,7 @@ import { carPlaces } from "./places.ts";
 import type { Rung } from "./rung.ts";
 import { stepsFor } from "./steps.ts";
 import { trappedNotes } from "./trapped_notes.ts";
+import { vapourWords } from "./vapour_words.ts";
 
 const MINUTE_s = 60;
 
@@ -41,7 +42,13 @@ export function running(context: ProofContext): Rung {
       line("The pump stops when the engine does."),
       gaugeAtIdle(context),
     ],
-    sees: [line("Idle shakes and pulses, but gives neither full flow nor boost.")],
+    sees: [
+      line(
+        `Idle shakes and pulses, but gives ${
+          context.boosted ? "neither full flow nor boost" : "no full flow"
+        }.`,
+      ),
+    ],
   };
 }
 
@@ -61,6 +68,7 @@ export function hotSoak(context: ProofContext): Rung {
   const hold_s = 30 * MINUTE_s;
   const { workingPressure_Pa, proofPressure_Pa } = context.pressures;
   const working = pressure(workingPressure_Pa);
+  const words = vapourWords(context.fuel);
   return {
     ...ofCar(context),
     id: "hot-soak",
@@ -75,7 +83,7 @@ export function hotSoak(context: ProofContext): Rung {
       ["off", line("Switch off, write down the gauge, shut the bonnet.")],
       [
         "look",
-        line("Look and smell after {first}, {second} and {hold}; write down the gauge each time.", {
+        line(`${words.look} after {first}, {second} and {hold}; write down the gauge each time.`, {
           first: duration(5 * MINUTE_s),
           second: duration(15 * MINUTE_s),
           hold: duration(hold_s),
@@ -86,16 +94,16 @@ export function hotSoak(context: ProofContext): Rung {
         "stop",
         line(
           "Should the gauge reach {proof}, the proof pressure, stop: open the bonnet, keep away while " +
-            "it cools, and relieve it cold.",
+            "it cools, and bleed it cold at the gauge valve, without starting.",
           { proof: pressure(proofPressure_Pa) },
         ),
-        "depressurise",
+        "leaking",
       ],
       ["restart", line("Start again and go round once more."), "first-start"],
       ["tighten", line("Once cold and without pressure, check torque and marks."), "hose-life"],
     ]),
     passes: [
-      line("Dry at every look, and no smell under the bonnet."),
+      line(`Dry at every look, and ${words.clean} under the bonnet.`),
       line("The gauge never passed {working}, the highest working pressure.", { working }),
       line("It starts again without cranking long."),
     ],
@@ -108,9 +116,15 @@ export function hotSoak(context: ProofContext): Rung {
           { working },
         ),
       ],
-      ...letGo(),
+      ...letGo(context),
     ]),
-    sees: [line("The hottest that the rail gets standing; boost is still to come.")],
+    sees: [
+      line(
+        `The hottest that the rail gets standing; ${
+          context.boosted ? "boost" : "full flow"
+        } is still to come.`,
+      ),
+    ],
   };
 }
 
@@ -140,7 +154,7 @@ export function firstDrive(context: ProofContext): Rung {
           },
         ),
       ],
-      ["look", line("Stop, smell, go round every place at once."), "hot-engine"],
+      ["look", line("Switch off and go round every place at once."), "hot-engine"],
       ["tighten", line("Once cold, check torque, clamps and marks."), "hose-life", "depressurise"],
       ["route", line("Look for rubbing and heat along every hose."), "hose-routing"],
     ]),
@@ -187,7 +201,7 @@ export function yearly(context: ProofContext): Rung {
       line("Every place is dry after {hold}.", { hold: duration(10 * MINUTE_s) }),
       line("Every hose is within its age, soft and whole."),
     ],
-    sees: [line("What can be seen and smelt; the inside of a hose cannot.")],
+    sees: [line(`${vapourWords(context.fuel).found}; the inside of a hose does not show.`)],
   };
 }
 
@@ -202,7 +216,7 @@ function ofCar(
     ...(blocked === undefined ? {} : { blocked }),
     notes: [],
     look: carPlaces(context),
-    ifNot: stepsFor(context, letGo()),
+    ifNot: stepsFor(context, letGo(context)),
     source: "common practice, no source",
   };
 }

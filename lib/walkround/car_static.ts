@@ -5,8 +5,9 @@ import type { ProofContext } from "./context.ts";
 import { line } from "./line.ts";
 import { carPlaces } from "./places.ts";
 import type { Rung } from "./rung.ts";
-import { stepsFor } from "./steps.ts";
+import { stepsFor, type TypedStep } from "./steps.ts";
 import { trappedNotes } from "./trapped_notes.ts";
+import { airing, vapourWords } from "./vapour_words.ts";
 
 const HOLD_s = 600;
 
@@ -92,11 +93,16 @@ export function carStatic(context: ProofContext): Rung {
     passes: [
       line("Every place is dry to a towel, twice, {hold} apart.", { hold }),
       line("The pump stopped by itself, and the cut-off stopped it too."),
-      line("No smell of fuel at the bay, the cabin or the floor."),
+      line(vapourWords(context.fuel).inCar),
     ],
-    ifNot: stepsFor(context, letGo()),
+    ifNot: stepsFor(context, letGo(context)),
     sees: [
-      line("Leaks at {set}; boost, heat and shaking are still to come.", { set }),
+      line(
+        `Leaks at {set}; ${context.boosted ? "boost, " : ""}heat and shaking are still to come.`,
+        {
+          set,
+        },
+      ),
       line("A slow fall of the gauge may be the check valve or the regulator: look, then judge."),
     ],
     source: "common practice, no source",
@@ -104,10 +110,16 @@ export function carStatic(context: ProofContext): Rung {
 }
 
 /** What to do about a leak of fuel. */
-export function letGo(): Parameters<typeof stepsFor>[1] {
+export function letGo({ fuel }: ProofContext): TypedStep[] {
   return [
-    ["stop", line("Switch off, wipe up, air the place until nothing smells."), "ventilation"],
-    ["relieve", line("Relieve the pressure and take the battery off."), "depressurise", "battery"],
+    ["stop", line("Switch off and leave it off; take the pump's relay or fuse out."), "leaking"],
+    [
+      "relieve",
+      line("Bleed the pressure off at the gauge valve, into a closed container."),
+      "skin-eyes",
+    ],
+    ["air", airing(fuel), "ventilation", "methanol-toxic"],
+    ["battery", line("Only then take the negative lead off the battery."), "battery"],
     ["mend", line("Mend it cold. What leaked at a seal gets a new one.")],
     ["weld", line("What needs welding leaves the car."), "hot-work"],
     ["begin", line("Begin this sheet anew; a new part on the rail begins on the bench.")],

@@ -11,6 +11,7 @@ export type CautionId =
   | "ventilation"
   | "zones"
   | "depressurise"
+  | "leaking"
   | "battery"
   | "hot-work"
   | "extinguisher-ready"

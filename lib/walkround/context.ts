@@ -21,6 +21,8 @@ export interface ProofContext {
   readonly layout: "return" | "dead-ended";
   /** What the regulator's spring side sees. */
   readonly reference: "manifold" | "atmosphere";
+  /** Whether the engine is boosted. */
+  readonly boosted: boolean;
   /** Set pressure of the regulator [Pa]. */
   readonly setPressure_Pa: number;
   /** Rail pressure at idle, the regulator's hose on [Pa]. */
@@ -41,8 +43,6 @@ export interface ProofContext {
   readonly sensorRange_Pa?: number | undefined;
   /** Where the pump sits. */
   readonly pumpPlace?: "tank" | "outside" | undefined;
-  /** Whether there is a surge tank. */
-  readonly surgeTank?: boolean | undefined;
 }
 
 /** Ethanol share from which a blend is treated as an alcohol in a fire; ours. */

@@ -99,10 +99,28 @@ export const FIRE_CAUTIONS = {
       {
         id: "relieve",
         text:
-          "Relieve the rail's pressure before opening a joint: pump fuse or relay out, run the " +
-          "engine to a stall or bleed at a gauge valve, and wrap the joint in a rag.",
+          "Relieve the rail's pressure before opening a joint: pump fuse or relay out, bleed at a " +
+          "gauge valve into a closed container or, only where all is dry, run the engine to a " +
+          "stall; then wrap the joint in a rag.",
       },
       { id: "returns", text: "The pressure returns as soon as the ignition is switched on." },
+    ],
+    source: COMMON_PRACTICE,
+  },
+  leaking: {
+    title: "No cranking, no start",
+    points: [
+      {
+        id: "no-start",
+        text: "Never crank or start an engine whose fuel system leaks or stands at its proof " +
+          "pressure, not even to let the pressure off.",
+      },
+      {
+        id: "bleed",
+        text: "Pump relay or fuse out; bleed at the gauge valve through a hose into a closed " +
+          "container, its vent led away. Without a valve, wrap the joint in rags before it is " +
+          "loosened, and catch what comes.",
+      },
     ],
     source: COMMON_PRACTICE,
   },

@@ -48,6 +48,7 @@ import type { Rung } from "./rung.ts";
  *   injectorsPerRail: 4,
  *   layout: "return",
  *   reference: "manifold",
+ *   boosted: true,
  *   setPressure_Pa: 3e5,
  *   railIdle_Pa: 2.4e5,
  *   pressures,

@@ -6,6 +6,7 @@ import type { CautionId } from "./caution.ts";
 import { cautionsOf } from "./cautions.ts";
 import { isAlcoholRich, type ProofContext } from "./context.ts";
 import { type Line, line } from "./line.ts";
+import { vapourWords } from "./vapour_words.ts";
 
 /** The occasions, in order. */
 export type ListId = "bench" | "first-fuel" | "first-start" | "hot-soak" | "first-drive" | "yearly";
@@ -262,7 +263,8 @@ function firstStart({ reference, setPressure_Pa }: ProofContext): TypedItem[] {
   ];
 }
 
-function hotSoak({ pressures }: ProofContext): TypedItem[] {
+function hotSoak({ pressures, fuel }: ProofContext): TypedItem[] {
+  const { clean, lookedWith } = vapourWords(fuel);
   return [
     {
       id: "warm",
@@ -272,14 +274,14 @@ function hotSoak({ pressures }: ProofContext): TypedItem[] {
     },
     {
       id: "five",
-      text: line("Dry, and no smell"),
-      with: "nose and light",
+      text: line(`Dry, and ${clean}`),
+      with: lookedWith,
       time_s: 5 * MINUTE_s,
     },
     {
       id: "thirty",
-      text: line("Dry, and no smell, at the hottest"),
-      with: "nose and light",
+      text: line(`At the hottest: dry, and ${clean}`),
+      with: lookedWith,
       time_s: 30 * MINUTE_s,
     },
     {
@@ -305,7 +307,8 @@ function hotSoak({ pressures }: ProofContext): TypedItem[] {
   ];
 }
 
-function firstDrive({ pressures }: ProofContext): TypedItem[] {
+function firstDrive({ pressures, fuel }: ProofContext): TypedItem[] {
+  const { clean, lookedWith } = vapourWords(fuel);
   return [
     {
       id: "papers",
@@ -315,8 +318,8 @@ function firstDrive({ pressures }: ProofContext): TypedItem[] {
     },
     {
       id: "short",
-      text: line("Stopped after a short drive: dry, no smell"),
-      with: "nose and light",
+      text: line(`Stopped after a short drive: dry, and ${clean}`),
+      with: lookedWith,
       time_s: 15 * MINUTE_s,
     },
     {

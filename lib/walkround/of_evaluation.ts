@@ -47,6 +47,7 @@ export function proofContextOf(
     injectorsPerRail: perCylinder * engine.cylinders / rail.count,
     layout: regulator.layout,
     reference: regulator.reference ?? "manifold",
+    boosted: engine.aspiration === "boosted",
     setPressure_Pa: regulator.setPressure,
     railIdle_Pa: pressures?.railIdle_Pa ?? regulator.setPressure,
     pressures: proof.pressures,

@@ -1,5 +1,6 @@
 /** Every joint, ring, port and fitting of a plan, in the order of a walk round. */
 import type { ProofContext } from "./context.ts";
+import { vapourWords } from "./vapour_words.ts";
 
 /** One place to look at. */
 export interface Place {
@@ -45,7 +46,9 @@ export function railPlaces(context: ProofContext, inPockets: InPockets): Place[]
         "all round the mouth of the pocket",
       );
     }
-    add("sensor", "sensor port", "all round the seat");
+    // One sensor serves all: rails after the first have its port only when they were drilled alike.
+    if (rail === 1) add("sensor", "sensor port", "all round the seat");
+    else add("sensor", "plug in the sensor port, if one was drilled", "all round the seat");
     if (context.layout === "return") {
       add("regulator", "regulator port or return fitting", "all round");
     } else add("damper", "damper port, if there is one", "all round");
@@ -88,20 +91,13 @@ export function insidePlaces(context: ProofContext): Place[] {
  */
 export function carPlaces(context: ProofContext): Place[] {
   const places: Place[] = [
-    { id: "tank", what: "Tank flange, filler and vent", how: "smell, then a dry towel" },
+    { id: "tank", what: "Tank flange, filler and vent", how: vapourWords(context.fuel).atTank },
     {
       id: "pump",
       what: context.pumpPlace === "tank" ? "Pump hanger: fittings and plug" : "Pump, both ends",
       how: "a dry towel all round",
     },
   ];
-  if (context.surgeTank === true) {
-    places.push({
-      id: "surge-tank",
-      what: "Surge tank, every fitting",
-      how: "a dry towel all round",
-    });
-  }
   places.push(
     { id: "filter", what: "Filter, both ends", how: "a dry towel all round" },
     {

@@ -169,7 +169,7 @@ const COVERED: Readonly<Record<string, readonly (readonly [point: string, ...wor
     ],
   };
 
-const METHANOL = CONTEXTS["methanol, two rails, surge tank"];
+const METHANOL = CONTEXTS["methanol, two rails"];
 assert(METHANOL);
 
 /** Cautions that stand beside a step of the ladder or a line of a list, on the plan that calls for most. */

@@ -21,17 +21,17 @@ interface Sketch {
   readonly hose_m3?: number;
   readonly gaugeResolution_Pa?: number;
   readonly sensorRange_Pa?: number;
-  readonly surgeTank?: boolean;
+  readonly boosted?: boolean;
   readonly pumpPlace?: "tank" | "outside";
 }
 
-/** Makes the context of a plan at 3 bar and 1 bar of boost. */
+/** Makes the context of a plan at 3 bar, with 1 bar of boost unless it is told to have none. */
 export function contextOf(sketch: Sketch): ProofContext {
   const { fuel, layout = "return", reference = "manifold" } = sketch;
   const gaugeResolution_Pa = sketch.gaugeResolution_Pa ?? 2000;
   const input: ProofPressuresInput = {
     setPressure_Pa: 3e5,
-    boost_Pa: 1e5,
+    boost_Pa: sketch.boosted === false ? 0 : 1e5,
     reference,
     fault: sketch.fault,
     weakest: sketch.weakest,
@@ -52,6 +52,7 @@ export function contextOf(sketch: Sketch): ProofContext {
     fuel,
     layout,
     reference,
+    boosted: sketch.boosted ?? true,
     rails: sketch.rails ?? 1,
     injectorsPerRail: sketch.injectorsPerRail ?? 4,
     setPressure_Pa: 3e5,
@@ -64,7 +65,6 @@ export function contextOf(sketch: Sketch): ProofContext {
     temperature_K: 293.15,
     sensorRange_Pa: sketch.sensorRange_Pa,
     pumpPlace: sketch.pumpPlace,
-    surgeTank: sketch.surgeTank,
   };
 }
 
@@ -86,16 +86,16 @@ export const CONTEXTS: Readonly<Record<string, ProofContext>> = {
     fault: { pressure_Pa: 8e5, cause: "pump", isLeast: false },
     weakest: { part: "feed hose", rating_Pa: 17e5 },
   }),
-  "methanol, two rails, surge tank": contextOf({
+  "methanol, two rails": contextOf({
     fuel: METHANOL,
     rails: 2,
-    surgeTank: true,
     pumpPlace: "tank",
     fault: { pressure_Pa: 12e5, cause: "pump", isLeast: true },
     weakest: { part: "feed hose", rating_Pa: 9e5 },
     sensorRange_Pa: 7e5,
     hose_m3: 1e-3,
   }),
+  "E10 without boost": contextOf({ fuel: E10, boosted: false }),
   "a hose too weak to work": contextOf({
     fuel: E10,
     fault: { pressure_Pa: 8e5, cause: "pump", isLeast: false },

@@ -221,21 +221,17 @@ Deno.test("an emptied rail is looked into, not round its leak places", () => {
 });
 
 Deno.test("the walk round names every pocket, both rails, and what only this plan has", () => {
-  const two = contextOf({ fuel: E10, rails: 2, injectorsPerRail: 3, surgeTank: true });
+  const two = contextOf({ fuel: E10, rails: 2, injectorsPerRail: 3 });
   const bench = rungOf(two, "bench-air").look.map((place) => place.what);
   for (const rail of [1, 2]) {
     for (const n of [1, 2, 3]) assert(bench.includes(`Rail ${rail}, pocket ${n}, plug and ring`));
   }
   assertEquals(bench.filter((what) => what.includes("pocket")).length, 6);
   const car = rungOf(two, "car-static").look.map((place) => place.id);
-  assert(
-    car.includes("surge-tank") && car.includes("return-hose") && car.includes("reference-hose"),
-  );
+  assert(car.includes("return-hose") && car.includes("reference-hose"));
   const plain = contextOf({ fuel: E10, layout: "dead-ended", reference: "atmosphere" });
   const ids = rungOf(plain, "car-static").look.map((place) => place.id);
-  assert(
-    !ids.includes("surge-tank") && !ids.includes("return-hose") && ids.includes("reference-vent"),
-  );
+  assert(!ids.includes("return-hose") && ids.includes("reference-vent"));
   assertEquals(rungOf(plain, "bench-air").look[0]?.what, "Feed fitting and its seal");
 });
 
@@ -274,4 +270,66 @@ Deno.test("every caution has a source, its points' ids differ, and all defer ali
     assertEquals(new Set(points.map((point) => point.id)).size, points.length, id);
     assertEquals(defers, CAUTIONS[0]?.defers);
   }
+});
+
+const IN_CAR: RungId[] = ["car-static", "running", "hot-soak", "first-drive", "yearly"];
+
+for (const [name, context] of Object.entries(CONTEXTS)) {
+  Deno.test(`${name}: after a leak of fuel nothing is cranked or run to let the pressure off`, () => {
+    for (const id of IN_CAR) {
+      const { ifNot } = rungOf(context, id);
+      assert(ifNot.some(({ cautions }) => cautions.includes("leaking")), id);
+      assert(!ifNot.some(({ cautions }) => cautions.includes("depressurise")), id);
+    }
+  });
+}
+
+Deno.test("an engine that leaks is never run to a stall", () => {
+  const [leaking, dry] = cautionsOf(["leaking", "depressurise"], E10);
+  const text = (leaking?.points ?? []).map((point) => point.text).join(" ");
+  assertStringIncludes(text, "Never crank or start");
+  assertStringIncludes(text, "closed container");
+  assert(!text.includes("stall"), text);
+  assertStringIncludes(
+    dry?.points[0]?.text ?? "",
+    "only where all is dry, run the engine to a stall",
+  );
+});
+
+/** What is said of smell or boost, each line once. */
+function said(context: Parameters<typeof linesOf>[0], word: RegExp): string[] {
+  return linesOf(context).map(([, line]) => line.text).filter((text) => word.test(text));
+}
+
+Deno.test("nobody is told to sniff at methanol, or to take no smell for a pass", () => {
+  const methanol = said(contextOf({ fuel: METHANOL }), /smell|sniff|nose/i);
+  for (const text of methanol) assert(/no sniffing|no smell proves nothing/.test(text), text);
+  const mend = rungOf(contextOf({ fuel: METHANOL }), "car-static").ifNot;
+  const air = mend.find(({ id }) => id === "air");
+  assertStringIncludes(
+    air ? inMetric(air.text) : "",
+    "for 30 min, and on while a methanol detector",
+  );
+  assert(said(contextOf({ fuel: E10 }), /smell/).length > 0);
+});
+
+Deno.test("an engine without boost is told of none", () => {
+  assertEquals(said(contextOf({ fuel: E10, boosted: false }), /boost/i), []);
+  assertEquals(said(contextOf({ fuel: E10 }), /boost/i).length, 3);
+});
+
+Deno.test("the sensor sits in the first rail only", () => {
+  const look = rungOf(contextOf({ fuel: E10, rails: 2 }), "bench-seals").look;
+  assertEquals(look.filter(({ id }) => id.endsWith("sensor")).map(({ what }) => what), [
+    "Rail 1, sensor port",
+    "Rail 2, plug in the sensor port, if one was drilled",
+  ]);
+});
+
+Deno.test("a dead end is proved at the least that a fault makes, whatever is known of the pump", () => {
+  const context = CONTEXTS["E85, dead-ended, pump outside"];
+  assert(context);
+  const notes = rungOf(context, "bench-proof").notes.map(inMetric).join("\n");
+  assertStringIncludes(notes, "at least 8.00 bar");
+  assertStringIncludes(notes, "Not known: what fuel makes that is shut in and warmed");
 });
