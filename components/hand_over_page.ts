@@ -75,7 +75,7 @@ function fuelRows(shown: PlanShown): NumberRow[] {
     ...(demand
       ? [{
         label: "Stoichiometric air to fuel",
-        value: formatNumber(demand.fuel.stoichiometricRatio),
+        value: formatNumber(demand.fuel.stoichiometricRatio, 4),
         note: "by mass",
       }]
       : []),
