@@ -14,11 +14,12 @@ function injectorRows(shown: PlanShown): NumberRow[] {
   const { injectors } = evaluation.results;
   if (!injectors) return [];
   const say = (value: number, kind: Kind): string => formatQuantity(value, kind, system);
-  if (injectors.shopFlow_m3_s !== undefined) {
+  const { shopFlow_m3_s, shopPressure_Pa } = injectors;
+  if (shopFlow_m3_s !== undefined && shopPressure_Pa !== undefined) {
     return [{
-      label: "Injector, one at each cylinder",
-      value: say(injectors.shopFlow_m3_s, "flow"),
-      note: `static, at ${say(3e5, "pressure")}`,
+      label: "Each injector",
+      value: say(shopFlow_m3_s, "flow"),
+      note: `static, at ${say(shopPressure_Pa, "pressure")}`,
     }];
   }
   return injectors.stages.map((stage, i) => ({

@@ -1,17 +1,11 @@
 /** Values and bounds as the sheets write them. */
 import type { Bound, Sense, Shown } from "@/lib/evaluation/mod.ts";
-import { formatNumber, formatQuantity, type System } from "@/lib/units/mod.ts";
-
-/** A hundredth of a percent: what is less is not worth its figures. */
-const LEAST_SHARE = 1e-4;
+import { formatNumber, formatQuantity, formatShare, type System } from "@/lib/units/mod.ts";
 
 /** A value in the plan's units. */
 export function showValue(value: number, kind: Shown, system: System): string {
   if (kind === "factor") return formatNumber(value);
-  const isTiny = kind === "ratio" && value > 0 && value < LEAST_SHARE;
-  return isTiny
-    ? `under ${formatQuantity(LEAST_SHARE, kind, system)}`
-    : formatQuantity(value, kind, system);
+  return kind === "ratio" ? formatShare(value) : formatQuantity(value, kind, system);
 }
 
 const SENSES: Readonly<Record<Sense, string>> = {

@@ -5,8 +5,16 @@ import type { PlanValues } from "@/lib/plan/mod.ts";
 import { formatQuantity, type Kind, type System } from "@/lib/units/mod.ts";
 import { type Check, type Criterion, judge, type Judged } from "./check.ts";
 
-/** A hundredth of a percent. */
-const LEAST_SHARE = 1e-4;
+/**
+ * Insists on an answer that is given or assumed in every plan that was read. A number
+ * is never made up in its place: the subject's checks stand open instead.
+ *
+ * @throws {InputError} When there is none.
+ */
+export function known(value: number | undefined, field: string): number {
+  if (value === undefined) throw new InputError("fuel need", field, "must be known", "not given");
+  return value;
+}
 
 /** One evaluation under way: the plan in numbers, the record, the checks so far. */
 export class Context {
@@ -25,13 +33,6 @@ export class Context {
   /** Writes a quantity in the plan's units. */
   say(value: number, kind: Kind): string {
     return formatQuantity(value, kind, this.system);
-  }
-
-  /** Writes a share, one too small to matter as such. */
-  share(value: number): string {
-    return value < LEAST_SHARE
-      ? `under ${this.say(LEAST_SHARE, "ratio")}`
-      : this.say(value, "ratio");
   }
 
   /** Applies a criterion and keeps the check. */

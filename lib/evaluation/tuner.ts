@@ -60,7 +60,7 @@ export function railPressureTable(evaluation: Evaluation, values: PlanValues): R
     const manifold_Pa = from + (to - from) * i / STEPS;
     const found = injectorPressures(working, "tuner", {
       setPressure_Pa: values.regulator.setPressure,
-      reference: values.regulator.reference ?? "manifold",
+      reference: values.regulator.reference,
       manifold_Pa,
       ambient_Pa,
     });

@@ -9,9 +9,6 @@ import type { PlanValues } from "./sections.ts";
 /** Port injection as far as the methods and the scope go [Pa gauge]. */
 const HIGHEST_PRESSURE_PA = 1e6;
 
-/** A wider pilot would take the seat's metal away [m]. */
-const WIDEST_PILOT_M = 0.009;
-
 /** Writes a quantity in the plan's units, and in the others beside them. */
 type Say = (value: number, kind: Kind) => string;
 
@@ -113,8 +110,8 @@ const RULES: readonly Rule[] = [
   {
     of: ["rail.length", "rail.pitch", "rail.count", "engine.cylinders"],
     find: ({ rail, engine }, say) => {
-      const span = rail.pitch === undefined ? 0 : rail.pitch * (engine.cylinders / rail.count - 1);
-      return rail.length === undefined || rail.length > span ? undefined : fault(
+      const span = rail.pitch * (engine.cylinders / rail.count - 1);
+      return rail.length > span ? undefined : fault(
         "rail.length",
         `Length of the bar: the injectors alone span ${
           say(span, "length")
@@ -173,18 +170,6 @@ const RULES: readonly Rule[] = [
         )
         : undefined;
     },
-  },
-  {
-    of: ["sensor.port", "sensor.pilot"],
-    find: ({ sensor }, say) =>
-      sensor.pilot !== undefined && sensor.pilot >= WIDEST_PILOT_M
-        ? fault(
-          "sensor.pilot",
-          `Pilot into the gallery: it must be smaller than the tapping drill, ${
-            say(WIDEST_PILOT_M, "length")
-          }.`,
-        )
-        : undefined,
   },
 ];
 

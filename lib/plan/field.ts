@@ -129,7 +129,9 @@ export type ValueOf<F> = F extends { type: "list"; fields: infer Fields } ? read
   : number | undefined;
 
 /** A field that always has a value: asked for, or assumed whatever the rest of the plan. */
-export type Settled = { required: true } | { default: Default; when?: never };
+export type Settled =
+  | { required: true }
+  | { default: Default | ((earlier: Earlier) => Default); when?: never };
 
 /** The values of a section or of a row. */
 export type RowOf<Fields> = { readonly [Name in keyof Fields]: ValueOf<Fields[Name]> };

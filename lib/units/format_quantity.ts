@@ -30,6 +30,30 @@ export function formatQuantity(value: number, kind: Kind, system: System): strin
   return show(value, unitFor(value, kind, system));
 }
 
+/** A hundredth of a percent. */
+const LEAST_SHARE = 1e-4;
+
+/**
+ * Shows a share in percent, one that is too small to matter as no more than that.
+ *
+ * @param value The share [-]; must be finite.
+ * @returns Like "85.0 %", or "under 0.01 %".
+ * @throws {InputError} When the number is not finite.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * assertEquals(formatShare(0.0213), "2.13 %");
+ * assertEquals(formatShare(3e-6), "under 0.01 %");
+ * ```
+ */
+export function formatShare(value: number): string {
+  return value > 0 && value < LEAST_SHARE
+    ? `under ${formatQuantity(LEAST_SHARE, "ratio", "metric")}`
+    : formatQuantity(value, "ratio", "metric");
+}
+
 /**
  * Shows a quantity in both systems: `3.00 bar (43.5 psi)`.
  *

@@ -46,7 +46,7 @@ export function proofContextOf(
     rails: rail.count,
     injectorsPerRail: perCylinder * engine.cylinders / rail.count,
     layout: regulator.layout,
-    reference: regulator.reference ?? "manifold",
+    reference: regulator.reference,
     boosted: engine.aspiration === "boosted",
     setPressure_Pa: regulator.setPressure,
     railIdle_Pa: pressures?.railIdle_Pa ?? regulator.setPressure,

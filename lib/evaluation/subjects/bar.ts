@@ -32,7 +32,7 @@ export function judgeBar(
   return context.subject(OWED, () => {
     const { rail } = context.values;
     const { bore, height, length } = rail;
-    if (bore === undefined || height === undefined || length === undefined || !proof) {
+    if (bore === undefined || height === undefined || !proof) {
       const because = "Enter the bore of the gallery and the size of the bar.";
       for (const criterion of OWED) context.check(criterion, { value: undefined, because });
       return undefined;

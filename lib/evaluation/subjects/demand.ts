@@ -1,7 +1,7 @@
 /** How much fuel the engine needs, by power and by air. */
 import { crankPower, type Demand, EFFICIENCY_BANDS, engineDemand } from "@/lib/engine/mod.ts";
 import type { FuelState } from "@/lib/fuel/mod.ts";
-import type { Context } from "../context.ts";
+import { type Context, known } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 
 /** Fuel and time for it. */
@@ -38,15 +38,15 @@ export function judgeDemand(
       displacement_m3: engine.displacement,
       power_W: crankPower_W,
       powerSpeed_rev_s: engine.powerSpeed,
-      maximumSpeed_rev_s: engine.maximumSpeed ?? engine.powerSpeed,
-      idleSpeed_rev_s: engine.idleSpeed ?? 15,
-      bsfc_kg_J: demand.bsfc ?? 1e-7,
+      maximumSpeed_rev_s: known(engine.maximumSpeed, "engine.maximumSpeed"),
+      idleSpeed_rev_s: engine.idleSpeed,
+      bsfc_kg_J: known(demand.bsfc, "demand.bsfc"),
       fuel,
-      fillingRatio: demand.filling ?? 1,
+      fillingRatio: demand.filling,
       manifoldPressure_Pa: ambient_Pa + (engine.boost ?? 0),
-      chargeTemperature_K: demand.chargeTemperature ?? 298.15,
-      lambda: demand.lambda ?? 1,
-      idleManifoldPressure_Pa: demand.idlePressure ?? 3.5e4,
+      chargeTemperature_K: demand.chargeTemperature,
+      lambda: demand.lambda,
+      idleManifoldPressure_Pa: demand.idlePressure,
       idleLambda: 1,
     });
     const byAir = demand.route === "air" ? found.fuelByAir_kg_s : undefined;

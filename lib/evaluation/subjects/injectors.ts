@@ -40,14 +40,16 @@ export interface InjectorResults {
   readonly idleOpenTime_s: number | undefined;
   /** The same over its smallest repeatable pulse. */
   readonly overSmallest: number | undefined;
-  /** Rated flow to shop for when the plan names no injector, for one at each cylinder [m^3/s]. */
+  /** Rated flow to shop for when the plan names no injector [m^3/s]. */
   readonly shopFlow_m3_s: number | undefined;
+  /** Differential pressure of that rating [Pa]. */
+  readonly shopPressure_Pa: number | undefined;
 }
 
 const OWED = [CRITERIA.dutyPeak, CRITERIA.dutyMaximum, CRITERIA.idlePulse] as const;
 
 /** An injector to size with where the plan names none; the needed flow does not depend on its flow. */
-const STAND_IN = { flow_m3_s: 1e-5, pressure_Pa: 3e5, deadTime_s: 1.3e-3 } as const;
+const STAND_IN = { flow: 1e-5, pressure: 3e5, deadTime: 1.3e-3, perCylinder: 1 } as const;
 
 /** Judges the stages at the power peak and at maximum speed, and the primary at idle. */
 export function judgeInjectors(
@@ -58,7 +60,8 @@ export function judgeInjectors(
   return context.subject(OWED, () => {
     const named = stagesOf(context);
     const given = named.length > 0;
-    const stages = given ? named : [standIn(context)];
+    const sought = standIn(context);
+    const stages = given ? named : [sought];
     const at = (section: string, interval_s: number): StageDuties | undefined =>
       stageDuty(context.working, section, stages, {
         fuel_kg_s: demand.fuel_kg_s,
@@ -74,7 +77,7 @@ export function judgeInjectors(
     const needed = stages.map((_, i) =>
       most(peak.stages[i]?.flowNeededAtRating_m3_s, maximum.stages[i]?.flowNeededAtRating_m3_s)
     );
-    if (!given) return withoutInjectors(context, needed[0]);
+    if (!given) return withoutInjectors(context, sought, needed[0]);
     judgeDuty(context, "dutyPeak", peak, needed);
     judgeDuty(context, "dutyMaximum", maximum, needed);
     return {
@@ -82,6 +85,7 @@ export function judgeInjectors(
       changeoverFuel_kg_s: peak.changeoverFuel_kg_s,
       ...judgeIdle(context, demand, pressures, stages),
       shopFlow_m3_s: undefined,
+      shopPressure_Pa: undefined,
     };
   });
 }
@@ -89,23 +93,25 @@ export function judgeInjectors(
 /** The stages as the injector room takes them. */
 export function stagesOf({ values }: Context): Stage[] {
   return values.injectors.stages.flatMap((stage): Stage[] =>
-    stage.flow === undefined ? [] : [{
-      count: stage.perCylinder * values.engine.cylinders,
-      ratedFlow_m3_s: stage.flow,
-      ratedPressure_Pa: stage.pressure,
-      ratingDensity_kg_m3: RATING_DENSITY_KG_M3,
-      deadTime_s: stage.deadTime,
-    }]
+    stage.flow === undefined ? [] : [stageOf(values, { ...stage, flow: stage.flow })]
   );
 }
 
+/** The injector to shop for: with what is known of the primary stage but its flow. */
 function standIn({ values }: Context): Stage {
+  return stageOf(values, { ...STAND_IN, ...values.injectors.stages[0], flow: STAND_IN.flow });
+}
+
+function stageOf(
+  { engine }: Context["values"],
+  injector: { readonly [Name in keyof typeof STAND_IN]: number },
+): Stage {
   return {
-    count: values.engine.cylinders,
-    ratedFlow_m3_s: STAND_IN.flow_m3_s,
-    ratedPressure_Pa: STAND_IN.pressure_Pa,
+    count: injector.perCylinder * engine.cylinders,
+    ratedFlow_m3_s: injector.flow,
+    ratedPressure_Pa: injector.pressure,
     ratingDensity_kg_m3: RATING_DENSITY_KG_M3,
-    deadTime_s: STAND_IN.deadTime_s,
+    deadTime_s: injector.deadTime,
   };
 }
 
@@ -216,11 +222,15 @@ function withoutPressure(context: Context): undefined {
   return undefined;
 }
 
-function withoutInjectors(context: Context, needed: number | undefined): InjectorResults {
+function withoutInjectors(
+  context: Context,
+  { count, ratedPressure_Pa }: Stage,
+  needed: number | undefined,
+): InjectorResults {
   const shop = needed === undefined
     ? "No flow is enough with this dead time."
-    : `One injector at each cylinder needs ${context.say(needed, "flow")} at ${
-      context.say(STAND_IN.pressure_Pa, "pressure")
+    : `Each of ${count} injectors needs ${context.say(needed, "flow")} at ${
+      context.say(ratedPressure_Pa, "pressure")
     } to meet the aim.`;
   for (const criterion of [CRITERIA.dutyPeak, CRITERIA.dutyMaximum]) {
     context.check(criterion, { value: undefined, because: `No injector is named yet. ${shop}` });
@@ -236,5 +246,6 @@ function withoutInjectors(context: Context, needed: number | undefined): Injecto
     idleOpenTime_s: undefined,
     overSmallest: undefined,
     shopFlow_m3_s: needed,
+    shopPressure_Pa: ratedPressure_Pa,
   };
 }

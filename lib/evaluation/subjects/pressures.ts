@@ -25,10 +25,10 @@ export function findPressures(context: Context, ambient_Pa: number): PressureRes
   return context.subject([], () => {
     const { regulator, engine, demand } = context.values;
     const manifoldPeak_Pa = ambient_Pa + (engine.boost ?? 0);
-    const manifoldIdle_Pa = demand.idlePressure ?? ambient_Pa;
+    const manifoldIdle_Pa = demand.idlePressure;
     const regulated = {
       setPressure_Pa: regulator.setPressure,
-      reference: regulator.reference ?? "manifold",
+      reference: regulator.reference,
       ambient_Pa,
     } as const;
     const peak = injectorPressures(context.working, "pressures.peak", {

@@ -43,7 +43,7 @@ export function judgeProof(
     const pressures = proofPressures(context.working, {
       setPressure_Pa: regulator.setPressure,
       boost_Pa: engine.boost ?? 0,
-      reference: regulator.reference ?? "manifold",
+      reference: regulator.reference,
       fault,
       weakest,
     });
@@ -77,7 +77,7 @@ function numbersOf(
   { fuel, ambient_Pa }: { readonly fuel: FuelState; readonly ambient_Pa: number },
 ): ProofNumbers | undefined {
   const { rail, proof } = context.values;
-  if (rail.bore === undefined || rail.length === undefined) return undefined;
+  if (rail.bore === undefined) return undefined;
   return proofNumbers(context.working, {
     pressures,
     bore_m: rail.bore,

@@ -6,6 +6,7 @@ import {
   type RailVolumes,
   railVolumes,
 } from "@/lib/rail/mod.ts";
+import { formatShare } from "@/lib/units/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 import type { DemandResults } from "./demand.ts";
@@ -30,7 +31,6 @@ const ROUGHNESS_M = { drilled: 20e-6, reamed: 6e-6 } as const;
 /** Where the injectors sit: the pitches in the middle of the bar. */
 function stationsOf({ values }: Context): number[] {
   const { rail, engine } = values;
-  if (rail.length === undefined) return [];
   const perRail = engine.cylinders / rail.count;
   const first = (rail.length - rail.pitch * (perRail - 1)) / 2;
   return Array.from({ length: perRail }, (_, i) => first + i * rail.pitch);
@@ -45,14 +45,14 @@ export function judgeRail(
 ): RailResults | undefined {
   return context.subject([CRITERIA.railSpread], () => {
     const { rail } = context.values;
-    const stations_m = stationsOf(context);
-    if (rail.bore === undefined || stations_m.length === 0) {
+    if (rail.bore === undefined) {
       context.check(CRITERIA.railSpread, {
         value: undefined,
         because: "Enter the bore of the gallery.",
       });
       return undefined;
     }
+    const stations_m = stationsOf(context);
     const spec = railSpecOf(context, flows, rail.bore, stations_m);
     const steady = railSteady(context.working, "rail", {
       ...spec,
@@ -61,9 +61,9 @@ export function judgeRail(
     context.check(CRITERIA.railSpread, {
       value: steady.flowSpreadWorst,
       because: `${context.say(steady.inletVelocity_m_s, "velocity")} at the feed end; from ${
-        context.share(steady.flowSpreadNoRecovery)
+        formatShare(steady.flowSpreadNoRecovery)
       } to ${
-        context.share(steady.flowSpreadFullRecovery)
+        formatShare(steady.flowSpreadFullRecovery)
       }, as the flow gives back none or all of its speed. Waves come on top and are not in it.`,
       result: "rail.flowSpread",
     });
@@ -102,7 +102,7 @@ function volumesOf(
   bore_m: number,
 ): RailVolumes | undefined {
   const [primary] = injectors?.stages ?? [];
-  if (!primary || values.rail.length === undefined) return undefined;
+  if (!primary) return undefined;
   return railVolumes(working, "rail", {
     bore_m,
     length_m: values.rail.length,

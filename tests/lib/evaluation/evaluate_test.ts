@@ -302,3 +302,17 @@ Deno.test("a port that does not hold the pull is no first advice", () => {
   assert(first.length > 0 && !first.startsWith("Or"), first);
   assert(!first.startsWith("First look at another port") || /[2-9]\.?\d* times/.test(first), first);
 });
+
+Deno.test("an injector to shop for keeps to the rating pressure and count that are known of it", () => {
+  const shop = (stage: object): [flow: number, pressure: number] => {
+    const plan = planOf({ ...EIGHT, injectors: { stages: [stage] } });
+    const { shopFlow_m3_s = 0, shopPressure_Pa = 0 } = evaluate(plan).results.injectors ?? {};
+    return [shopFlow_m3_s, shopPressure_Pa];
+  };
+  const [flow] = shop({ pressure: "3 bar" });
+  const [atFour, four_Pa] = shop({ pressure: "4 bar" });
+  assertEquals(four_Pa, 4e5);
+  assert(Math.abs(atFour / flow - Math.sqrt(4 / 3)) < 1e-9, "the root law between ratings");
+  const [ofTwo] = shop({ pressure: "3 bar", perCylinder: 2 });
+  assert(Math.abs(ofTwo / flow - 0.5) < 1e-9, "two at each cylinder share the fuel");
+});
