@@ -12,17 +12,11 @@ export async function messagePage(
   kind: MessageKind,
   own: Partial<MessagePageProps> = {},
 ): Promise<string> {
-  const [{ MESSAGES }, { MessagePage }, { renderPage }, { assets }] = await Promise.all([
+  const [{ MESSAGES }, { MessagePage }, { page }] = await Promise.all([
     import("@/components/messages.ts"),
     import("@/components/message_page.ts"),
-    import("@/components/page.ts"),
-    import("./assets.ts"),
+    import("./page.ts"),
   ]);
   const message = { ...MESSAGES[kind], ...own };
-  return renderPage({
-    title: message.title,
-    stylesheet: assets.style.path,
-    icon: assets.icon.path,
-    children: MessagePage(message),
-  });
+  return page({ title: message.title, children: MessagePage(message) });
 }

@@ -2,9 +2,8 @@
 import { mathmlReady } from "@/components/mathml.ts";
 import { MethodPage } from "@/components/method_page.ts";
 import { MethodsPage } from "@/components/methods_page.ts";
-import { type PageProps, renderPage } from "@/components/page.ts";
 import { BOOK, methodById } from "@/lib/book/mod.ts";
-import { assets } from "./assets.ts";
+import { page } from "./page.ts";
 
 /** The index of all methods. */
 export function methodsPage(): string {
@@ -19,8 +18,4 @@ export async function methodPage(id: string): Promise<string | undefined> {
   const chapter = BOOK.find(({ methods }) => methods.includes(method));
   const subject = chapter?.title ?? "";
   return page({ title: method.title, children: MethodPage({ method, subject }) });
-}
-
-function page(props: Pick<PageProps, "title" | "children">): string {
-  return renderPage({ stylesheet: assets.style.path, icon: assets.icon.path, ...props });
 }

@@ -3,7 +3,7 @@ import { DrillPage } from "@/components/drill_page.ts";
 import { FaultsPage } from "@/components/faults_page.ts";
 import { HandOverPage } from "@/components/hand_over_page.ts";
 import { mathmlReady } from "@/components/mathml.ts";
-import { type PageProps, renderPage } from "@/components/page.ts";
+import type { PageProps } from "@/components/page.ts";
 import type { PlanShown } from "@/components/plan_shown.ts";
 import { ProvePage } from "@/components/prove_page.ts";
 import { SizePage } from "@/components/size_page.ts";
@@ -23,7 +23,7 @@ import {
   readPlan,
   resolvePlan,
 } from "@/lib/plan/mod.ts";
-import { assets } from "./assets.ts";
+import { page } from "./page.ts";
 import { startPage } from "./start_page.ts";
 
 /** The sheets of a plan, by the last part of their address. */
@@ -140,8 +140,4 @@ function contentOf(sheet: SheetName, shown: PlanShown, at: PlanAt): PageProps["c
 function sheetFacts(sheet: PlanShown["values"]["sheet"]): PageProps["sheet"] {
   const { title, number, revision, date, owner, creator, approver } = sheet;
   return { title, number, revision, date, owner, creator, approver };
-}
-
-function page(props: Omit<PageProps, "stylesheet" | "icon">): string {
-  return renderPage({ stylesheet: assets.style.path, icon: assets.icon.path, ...props });
 }

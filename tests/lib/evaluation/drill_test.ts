@@ -1,10 +1,8 @@
 /** What the checks of the Drill sheet say of bars and ports that fit, and of those that can't. */
 import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
 import { type Check, CRITERIA, evaluate, type Evaluation, judge } from "@/lib/evaluation/mod.ts";
-import { planReady, readPlan } from "@/lib/plan/mod.ts";
 import { hoopAtBore, MATERIALS } from "@/lib/strength/mod.ts";
-
-await planReady();
+import { planOf } from "../../helpers/plan_of.ts";
 
 type Answers = Readonly<Record<string, string | number>>;
 
@@ -25,8 +23,8 @@ const SENSOR: Answers = {
   torque: "12 N m",
 };
 
-function evaluated(rail: Answers, sensor: Answers): Evaluation {
-  const reading = readPlan({
+function evaluated(rail: Answers, sensor: Answers, sheet: Answers = {}): Evaluation {
+  return evaluate(planOf({
     version: 1,
     engine: {
       cycle: "four-stroke",
@@ -38,9 +36,8 @@ function evaluated(rail: Answers, sensor: Answers): Evaluation {
     fuel: { name: "petrol" },
     rail: { ...RAIL, ...rail },
     sensor,
-  });
-  assert(reading.ok, JSON.stringify(reading));
-  return evaluate(reading.plan);
+    sheet,
+  }));
 }
 
 function find({ checks }: Evaluation, id: string): Check {
@@ -145,22 +142,8 @@ Deno.test("a face too small for the seal's flat or the thread never meets", () =
 
 Deno.test("an inch plan has no length in millimetres but the size that stands on a metric drill", () => {
   for (const port of ["1/8-NPT", "7/16-20-oring", "M10x1-cone", "G1/8-face"]) {
-    const reading = readPlan({
-      version: 1,
-      engine: {
-        cycle: "four-stroke",
-        cylinders: 4,
-        power: "300 hp",
-        powerSpeed: "7000 rpm",
-        aspiration: "natural",
-      },
-      fuel: { name: "petrol" },
-      rail: RAIL,
-      sensor: { ...SENSOR, port },
-      sheet: { units: "inch" },
-    });
-    assert(reading.ok, JSON.stringify(reading));
-    const { stack = [], says = [] } = evaluate(reading.plan).results.port ?? {};
+    const { results } = evaluated(RAIL, { ...SENSOR, port }, { units: "inch" });
+    const { stack = [], says = [] } = results.port ?? {};
     assert(stack.length > 1);
     for (const text of [...stack.map(({ tool }) => tool), ...says]) {
       assert(!/\d mm\b/.test(text.replaceAll(/[\d.]+ mm \([\d.]+ in\)/g, "")), text);

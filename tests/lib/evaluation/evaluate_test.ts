@@ -1,12 +1,11 @@
 import { assert, assertEquals } from "@std/assert";
 import fc from "fast-check";
 import { type Check, CRITERIA, evaluate, type Verdict } from "@/lib/evaluation/mod.ts";
-import { packPlan, type Plan, planReady, readPlan, unpackPlan } from "@/lib/plan/mod.ts";
+import { packPlan, type Plan, readPlan, unpackPlan } from "@/lib/plan/mod.ts";
 import { demos } from "@/routes/demos.ts";
 import { arbitraryPlan, mended } from "../../helpers/arbitrary_plan.ts";
+import { planOf } from "../../helpers/plan_of.ts";
 import { notFinite, UNFIT_TEXT } from "../../helpers/finite.ts";
-
-await planReady();
 
 const VERDICTS: readonly Verdict[] = ["meets", "marginal", "fails", "open"];
 
@@ -30,12 +29,6 @@ const ALWAYS = [
   "proof-rating",
   "gauge-steps",
 ];
-
-function planOf(document: unknown): Plan {
-  const reading = readPlan(document);
-  assert(reading.ok, JSON.stringify(reading));
-  return reading.plan;
-}
 
 function find(plan: Plan, id: string): Check {
   const check = evaluate(plan).checks.find((c) => c.id === id);

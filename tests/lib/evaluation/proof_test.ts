@@ -1,13 +1,11 @@
 /** What the evaluation makes of pump, gauge and weakest part for the leak tests. */
 import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
 import { type Check, evaluate, type Evaluation, type Verdict } from "@/lib/evaluation/mod.ts";
-import { planReady, readPlan } from "@/lib/plan/mod.ts";
-
-await planReady();
+import { planOf } from "../../helpers/plan_of.ts";
 
 /** A four-cylinder engine at 3 bar and 1 bar of boost: works at 4.30 bar, so 1.5 times is 6.45. */
 function evaluated(sections: Record<string, unknown>): Evaluation {
-  const reading = readPlan({
+  return evaluate(planOf({
     version: 1,
     engine: {
       cycle: "four-stroke",
@@ -21,9 +19,7 @@ function evaluated(sections: Record<string, unknown>): Evaluation {
     injectors: { stages: [{ flow: "1000 cc/min", pressure: "3 bar", deadTime: "1.2 ms" }] },
     rail: { bore: "12 mm", height: "25 mm" },
     ...sections,
-  });
-  assert(reading.ok, JSON.stringify(reading));
-  return evaluate(reading.plan);
+  }));
 }
 
 function find({ checks }: Evaluation, id: string): Check {
