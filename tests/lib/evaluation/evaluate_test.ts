@@ -309,3 +309,16 @@ Deno.test("an injector to shop for keeps to the rating pressure and count that a
   const [ofTwo] = shop({ pressure: "3 bar", perCylinder: 2 });
   assert(Math.abs(ofTwo / flow - 0.5) < 1e-9, "two at each cylinder share the fuel");
 });
+
+// decisions.md, "Filled gaps": roughness of a drilled gallery 20 um, reamed 6 um, assumed
+const FINISHES: [finish: string, roughness_m: number][] = [["drilled", 20e-6], ["reamed", 6e-6]];
+for (const [finish, roughness_m] of FINISHES) {
+  Deno.test(`a ${finish} gallery is taken to be ${roughness_m * 1e6} um rough`, () => {
+    const { working } = evaluate(planOf({ ...EIGHT, rail: { ...EIGHT.rail, finish } }));
+    const found = working.filter(({ result, method }) =>
+      result.startsWith("rail.") && method === "relative-roughness"
+    );
+    assert(found.length > 0);
+    for (const { inputs } of found) assertEquals(inputs.roughness, roughness_m);
+  });
+}
