@@ -1,6 +1,6 @@
 /**
  * Runs the named suites one after another and ends with one plain line,
- * `N passed, N failed, N skipped`, that any CI can read.
+ * `N passed, N failed`, that any CI can read.
  *
  * - `gate`: formatting, lint, types and docs by their tasks, each counted as one test
  * - `unit`: every test and every `@example` outside `tests/browser/`
@@ -119,6 +119,7 @@ if (import.meta.main) {
     const counts = await perform({ ...run, args });
     for (const key of ["passed", "failed", "skipped"] as const) total[key] += counts[key];
   }
-  console.log(`${total.passed} passed, ${total.failed} failed, ${total.skipped} skipped`);
+  if (total.skipped > 0) console.log(`${total.skipped} skipped`);
+  console.log(`${total.passed} passed, ${total.failed} failed`);
   Deno.exit(total.failed > 0 ? 1 : total.passed === 0 ? 5 : 0);
 }
