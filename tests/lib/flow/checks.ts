@@ -8,12 +8,15 @@ import {
   dynamicPressure,
   flowAtVelocity,
   gapLeak,
+  hydrostaticPressure,
   jetVelocity,
   laminarFriction,
   massFlow,
   meanVelocity,
+  minorLoss,
   orificeFlow,
   orificeFlowInPipe,
+  type PipeFlow,
   pipeFlow,
   pipePressureDrop,
   relativeRoughness,
@@ -26,6 +29,7 @@ import { injectorDifferential, neededStaticFlow } from "@/lib/injector/mod.ts";
 import { electricalPower, hydraulicPower } from "@/lib/supply/mod.ts";
 import { assertClose } from "../../helpers/assert_close.ts";
 import { type Answers, type Check, fromReference } from "../../helpers/checks.ts";
+import { minorLossChecks } from "./minor_loss_checks.ts";
 import {
   blasius,
   churchill,
@@ -231,7 +235,6 @@ const orificeLeak: Answers = {
 };
 
 const pipe = [meanVelocity, reynoldsNumber, colebrookFriction, pipePressureDrop];
-const FITTINGS = "Supply: lines with fittings and height; their straight part is checked below";
 
 const lineDrop: Answers = {
   "textbook: laminar water in a small tube": {
@@ -246,11 +249,14 @@ const lineDrop: Answers = {
     run: textbookPipe,
   },
   "textbook: gravity flow between reservoirs with fittings": {
-    methods: [...pipe, relativeRoughness],
+    methods: [...pipe, relativeRoughness, minorLoss],
     run: textbookPipe,
-    leaves: { head_loss_m: FITTINGS },
   },
-  "pressure drop of a line*": { later: FITTINGS },
+  "pressure drop of a line*": {
+    methods: [...pipe, minorLoss, hydrostaticPressure, dynamicPressure],
+    run: wholeLine,
+    leaves: { segments: "a list of records: each is held against it below, more closely" },
+  },
 };
 
 /** Checks of lib/flow. */
@@ -258,8 +264,9 @@ export const checks: Check[] = [
   ...fromReference("friction-factor.json", frictionFactor),
   ...fromReference("orifice-leak.json", orificeLeak),
   ...fromReference("line-pressure-drop.json", lineDrop),
-  ...straightParts(),
+  ...segments(),
   ...sweeps(),
+  ...minorLossChecks,
   {
     name: "laminar pipe, from flow to loss, is Poiseuille's law",
     methods: [laminarFriction, pipePressureDrop, reynoldsNumber, meanVelocity],
@@ -364,51 +371,89 @@ function holeOf(i: any) {
 
 // deno-lint-ignore no-explicit-any
 function textbookPipe(i: any): unknown {
-  const flow = pipeFlow(new Working(), "pipe", {
-    flow_m3_s: i.flow_m3_per_s,
-    bore_m: i.bore_m,
-    roughness_m: i.roughness_m,
-    length_m: i.length_m,
-    density_kg_m3: i.density_kg_per_m3,
-    viscosity_Pa_s: i.dynamic_viscosity_Pa_s,
-  });
-  const power = hydraulicPower({ flow: i.flow_m3_per_s, pressureRise: flow.pressureDrop_Pa });
+  const { minor_Pa, ...flow } = segmentOf(i, i);
+  const loss_Pa = flow.pressureDrop_Pa + minor_Pa;
+  const power = hydraulicPower({ flow: i.flow_m3_per_s, pressureRise: loss_Pa });
   return {
     reynolds: flow.reynolds,
     darcy_friction_factor: flow.frictionFactor,
-    dp_loss_Pa: flow.pressureDrop_Pa,
-    head_loss_m: flow.pressureDrop_Pa / (i.density_kg_per_m3 * 9.80665),
+    dp_loss_Pa: loss_Pa,
+    head_loss_m: loss_Pa / (i.density_kg_per_m3 * (i.gravity_m_per_s2 ?? 9.80665)),
     pump_power_W: electricalPower({ hydraulicPower: power, efficiency: 1 }),
   };
 }
 
-/** The straight part of each segment of the lines whose fittings come later. */
-function straightParts(): Check[] {
+/** A straight piece with its fittings. */
+// deno-lint-ignore no-explicit-any
+function segmentOf(line: any, segment: any): PipeFlow & { readonly minor_Pa: number } {
+  const density = line.density_kg_per_m3;
+  const flow = pipeFlow(new Working(), "line", {
+    flow_m3_s: line.flow_m3_per_s,
+    bore_m: segment.bore_m,
+    roughness_m: segment.roughness_m,
+    length_m: segment.length_m,
+    density_kg_m3: density,
+    viscosity_Pa_s: line.dynamic_viscosity_Pa_s,
+  });
+  const velocity = flow.velocity_m_s;
+  return { ...flow, minor_Pa: minorLoss({ lossCoefficient: segment.sum_K, density, velocity }) };
+}
+
+/** A line of several segments: losses, height, and what the change of velocity takes. */
+// deno-lint-ignore no-explicit-any
+function wholeLine(i: any): unknown {
+  const density = i.density_kg_per_m3;
+  // deno-lint-ignore no-explicit-any
+  const parts = i.segments.map((segment: any) => segmentOf(i, segment));
+  const sum = (of: (part: ReturnType<typeof segmentOf>) => number): number =>
+    parts.map(of).reduce((a: number, b: number) => a + b, 0);
+  const height_Pa = hydrostaticPressure({
+    density,
+    gravity: i.gravity_m_per_s2,
+    rise: i.rise_outlet_above_inlet_m,
+  });
+  const loss_Pa = sum((p) => p.pressureDrop_Pa + p.minor_Pa);
+  const dynamic_Pa = (part: PipeFlow) => dynamicPressure({ density, velocity: part.velocity_m_s });
+  return {
+    dp_elevation_Pa: height_Pa,
+    dp_loss_Pa: loss_Pa,
+    dp_total_Pa: loss_Pa + height_Pa,
+    dp_total_low_Pa: sum((p) => p.pressureDropLow_Pa + p.minor_Pa) + height_Pa,
+    dp_total_high_Pa: sum((p) => p.pressureDropHigh_Pa + p.minor_Pa) + height_Pa,
+    dp_static_extra_acceleration_Pa: dynamic_Pa(parts.at(-1)) - dynamic_Pa(parts[0]),
+  };
+}
+
+/** Each segment of the lines. */
+function segments(): Check[] {
   const file = new URL("../../reference/line-pressure-drop.json", import.meta.url);
   const cases = JSON.parse(Deno.readTextFileSync(file));
   // deno-lint-ignore no-explicit-any
   return cases.filter((c: any) => c.inputs.segments).flatMap((c: any): Check[] =>
     // deno-lint-ignore no-explicit-any
     c.inputs.segments.map((segment: any, n: number): Check => ({
-      name: `line-pressure-drop.json ${c.id}, segment ${n + 1}, friction alone`,
-      methods: [meanVelocity, reynoldsNumber, laminarFriction, colebrookFriction, pipePressureDrop],
+      name: `line-pressure-drop.json ${c.id}, segment ${n + 1}`,
+      methods: [
+        meanVelocity,
+        reynoldsNumber,
+        laminarFriction,
+        colebrookFriction,
+        pipePressureDrop,
+        minorLoss,
+      ],
       source: c.source,
       provenance: c.provenance,
       run: () => {
         const want = c.expected.segments[n];
-        const got = pipeFlow(new Working(), "line", {
-          flow_m3_s: c.inputs.flow_m3_per_s,
-          bore_m: segment.bore_m,
-          roughness_m: segment.roughness_m,
-          length_m: segment.length_m,
-          density_kg_m3: c.inputs.density_kg_per_m3,
-          viscosity_Pa_s: c.inputs.dynamic_viscosity_Pa_s,
-        });
+        const got = segmentOf(c.inputs, segment);
         assertClose(got.velocity_m_s, want.velocity_m_per_s, 1e-6, "velocity");
         assertClose(got.reynolds, want.reynolds, 1e-6, "Reynolds number");
+        const factor = want.darcy_friction_factor;
+        if (factor !== undefined) assertClose(got.frictionFactor, factor, 1e-6, "friction factor");
         const friction = want.dp_friction_Pa;
         assertClose(got.pressureDropLow_Pa, want.dp_friction_low_Pa ?? friction, 1e-6, "least");
         assertClose(got.pressureDropHigh_Pa, want.dp_friction_high_Pa ?? friction, 1e-6, "most");
+        assertClose(got.minor_Pa, want.dp_minor_Pa, 1e-6, "fittings");
       },
     }))
   );
