@@ -3,6 +3,7 @@ import * as engine from "@/lib/engine/mod.ts";
 import * as flow from "@/lib/flow/mod.ts";
 import * as fuel from "@/lib/fuel/mod.ts";
 import * as injector from "@/lib/injector/mod.ts";
+import * as line from "@/lib/line/mod.ts";
 import { type AnyMethod, isMethod } from "@/lib/method/mod.ts";
 import * as proof from "@/lib/proof/mod.ts";
 import * as rail from "@/lib/rail/mod.ts";
@@ -10,6 +11,7 @@ import * as sensor from "@/lib/sensor/mod.ts";
 import * as strength from "@/lib/strength/mod.ts";
 import * as supply from "@/lib/supply/mod.ts";
 import * as thread from "@/lib/thread/mod.ts";
+import * as wiring from "@/lib/wiring/mod.ts";
 
 /** The methods of one subject. */
 export interface Chapter {
@@ -30,9 +32,11 @@ export const BOOK: readonly Chapter[] = [
   chapter("fuel", "Fuels", fuel),
   chapter("engine", "Fuel and air need of the engine", engine),
   chapter("flow", "Flow in pipes and through holes", flow),
+  chapter("line", "Hoses, tubes and fittings", line),
   chapter("injector", "Injectors", injector),
   chapter("rail", "The rail", rail),
-  chapter("supply", "Pump and lines", supply),
+  chapter("wiring", "Wiring of the pump", wiring),
+  chapter("supply", "Pump, regulator and supply", supply),
   chapter("thread", "Threads, drills and ports", thread),
   chapter("sensor", "Sensors", sensor),
   chapter("strength", "Walls and loads", strength),

@@ -6,6 +6,7 @@ import { checks as engine } from "../engine/checks.ts";
 import { checks as flow } from "../flow/checks.ts";
 import { checks as fuel } from "../fuel/checks.ts";
 import { checks as injector } from "../injector/checks.ts";
+import { checks as line } from "../line/checks.ts";
 import { checks as proof } from "../proof/checks.ts";
 import { checks as rail } from "../rail/checks.ts";
 import { checks as sensor } from "../sensor/checks.ts";
@@ -13,12 +14,14 @@ import { checks as strength } from "../strength/checks.ts";
 import { checks as supply } from "../supply/checks.ts";
 import { checks as thread } from "../thread/checks.ts";
 import { checks as walkround } from "../walkround/checks.ts";
+import { checks as wiring } from "../wiring/checks.ts";
 
 const CHECKS: readonly Check[] = [
   engine,
   flow,
   fuel,
   injector,
+  line,
   proof,
   rail,
   sensor,
@@ -26,6 +29,7 @@ const CHECKS: readonly Check[] = [
   supply,
   thread,
   walkround,
+  wiring,
 ].flat();
 
 for (const { title, methods } of BOOK) {
