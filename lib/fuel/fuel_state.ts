@@ -165,7 +165,7 @@ export function fuelEnergy(spec: FuelSpec): number {
 }
 
 /** Ethanol in methanol is a mixture that none of these methods covers. */
-function requireSpec({ base, ethanolShare }: FuelSpec): void {
+export function requireSpec({ base, ethanolShare }: FuelSpec): void {
   const most = base === "methanol" ? 0 : 1;
   if (ethanolShare >= 0 && ethanolShare <= most) return;
   const rule = most === 0 ? "must be 0 with methanol" : "must be >= 0 and <= 1";

@@ -52,5 +52,12 @@ export {
   type EthanolVapourPoint,
   findEthanolVapourFactor,
 } from "./blend_vapour_pressure.ts";
+export { vapourPressureBeyond, vapourSteepness } from "./vapour_pressure_beyond.ts";
+export {
+  findVapourPressure,
+  temperatureAtVapourPressure,
+  VAPOUR_TEMPERATURE,
+  vapourPressureAt,
+} from "./vapour_pressure_at.ts";
 export { AIR_OXYGEN_SHARE, stoichiometricAirFuelRatio } from "./stoichiometry.ts";
 export { fuelEnergy, type FuelSpec, type FuelState, fuelState } from "./fuel_state.ts";

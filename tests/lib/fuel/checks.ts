@@ -27,6 +27,7 @@ import { type Check, fromReference } from "../../helpers/checks.ts";
 import { blendVapourChecks } from "./blend_vapour_checks.ts";
 import { correlationAnswers } from "./correlation_answers.ts";
 import { exactChecks } from "./exact_checks.ts";
+import { hotVapourChecks } from "./hot_vapour_checks.ts";
 import { propertyAnswers } from "./property_answers.ts";
 import { pureLiquid } from "./pure_liquid.ts";
 import { surrogate } from "./surrogates.ts";
@@ -228,5 +229,6 @@ export const checks: readonly Check[] = [
   ...fromReference("fuel-correlations.json", correlationAnswers),
   ...blendVapourChecks,
   ...exactChecks,
+  ...hotVapourChecks,
   ...byHand,
 ];
