@@ -43,3 +43,44 @@ export {
   type SystemCurve,
   together,
 } from "./operating_point.ts";
+export {
+  type PumpFigure,
+  type PumpFigures,
+  type PumpReading,
+  readPump,
+  type RunningPoint,
+  type RunningPump,
+  subtractPump,
+} from "./pump_law.ts";
+export {
+  type DrivenPump,
+  drivenPump,
+  electricPump,
+  type PumpFeed,
+  pumpsTogether,
+  type Together,
+  withRelief,
+} from "./running_pump.ts";
+export {
+  layRails,
+  type RailNet,
+  type RailRuns,
+  type RailsSpec,
+  type Station,
+  type Stretch,
+} from "./rail_net.ts";
+export {
+  type InjectorState,
+  type RegulatorSpec,
+  type RegulatorState,
+  type Running,
+  Supply,
+  type SupplySolution,
+  type SupplyState,
+  type SupplySystem,
+} from "./supply_network.ts";
+export { type HeldFlow, heldFlow } from "./held_flow.ts";
+export { absoluteFromGauge, inletPressure, suctionHead, vapourMargin } from "./pump_inlet.ts";
+export { tankHeatingByPump, tankHeatingByReturn } from "./tank_heating.ts";
+export { missingFlow, primeTime, surgeSeconds, type SurgeSpec, surgeTime } from "./surge_tank.ts";
+export { drivenPumpFlow, pumpDisplacement, pumpSpeedFromEngine, slipOf } from "./driven_pump.ts";

@@ -25,9 +25,11 @@ import {
 } from "@/lib/supply/mod.ts";
 import { assertClose } from "../../helpers/assert_close.ts";
 import { type Check, fromReference } from "../../helpers/checks.ts";
+import { heatChecks } from "./heat_checks.ts";
 
 /** Checks of lib/supply. */
 export const checks: Check[] = [
+  ...heatChecks,
   ...fromReference("pump-system.json", {
     "operating point: pump table against p = p_static + k Q^n": {
       methods: [hydraulicPower],
