@@ -36,6 +36,12 @@ export function inInches(field: Field | ListField | undefined, text: string): st
   return inch === formatQuantity(value, field.kind, "metric") ? undefined : inch;
 }
 
+/** The number typed into a quantity or a count, in SI; nothing when it is none. */
+export function numberIn(field: Field, typed: string): number | undefined {
+  if (field.type === "quantity") return valueOf(field, typed);
+  return field.type === "count" && /^\d{1,6}$/.test(typed) ? Number(typed) : undefined;
+}
+
 function valueOf(field: QuantityField, typed: string): number | undefined {
   const { kind, massAt_kg_m3: density, reference } = field;
   const parsed = parseQuantity(typed, kind, {

@@ -29,12 +29,14 @@ export interface FieldProps {
   readonly form?: string | undefined;
   /** The units of the plan; what is assumed is said in them too. */
   readonly system?: System | undefined;
+  /** The id of its hint where that stands elsewhere, for a box in a row of small ones. */
+  readonly hintAt?: string | undefined;
 }
 
 /** A labelled box. It is described by its hint, then its fault, then what stands in it. */
 export function Field(props: FieldProps): VNode {
-  const { path, field, fault, assumed } = props;
-  const hintId = `${path}-hint`;
+  const { path, field, fault } = props;
+  const hintId = props.hintAt ?? `${path}-hint`;
   const faultId = fault && `${path}-fault`;
   const stateId = `${path}-state`;
   const state = stateOf(props, stateId);
@@ -50,9 +52,10 @@ export function Field(props: FieldProps): VNode {
     ? select(field, props, attributes)
     : input(field, props, attributes);
   return html`
-    <div class=${`field${fault ? " field-fault" : assumed ? " field-assumed" : ""}`}>
+    <div class=${classOf(props)}>
       ${label}
-      <p class="hint" id=${hintId}>${sentence(field.hint)}${why && [" ", why]}</p>
+      ${props.hintAt === undefined &&
+        html`<p class="hint" id=${hintId}>${sentence(field.hint)}${why && [" ", why]}</p>`}
       ${fault &&
         html`<p class="fault" id=${faultId}><b>Not taken:</b> ${
           withoutLabel(fault, field.label)
@@ -60,6 +63,13 @@ export function Field(props: FieldProps): VNode {
       ${box} ${state}
     </div>
   `;
+}
+
+/** Words need the breadth of the row that a small box stands in. */
+function classOf({ fault, assumed, note, text, hintAt }: FieldProps): string {
+  if (fault) return "field field-fault";
+  if (assumed) return "field field-assumed";
+  return hintAt !== undefined && note && text !== "" ? "field field-noted" : "field";
 }
 
 type Attributes = Readonly<Record<string, string | undefined>>;
@@ -80,10 +90,10 @@ function input(field: Declared, { text }: FieldProps, attributes: Attributes): V
 
 /** What lies outside the tool can be chosen too: the answer says why it is not taken. */
 function select(field: ChoiceField, props: FieldProps, attributes: Attributes): VNode {
-  const { text, assumed } = props;
+  const { text, assumed, hintAt } = props;
   const refused = Object.entries(field.refused ?? {});
   const known = text === "" || text in field.options || refused.some(([word]) => word === text);
-  const none = field.required ? "choose one" : "no answer";
+  const none = field.required ? "choose one" : hintAt === undefined ? "no answer" : "–";
   const blank = assumed ? `assumed: ${said(field, assumed.text)}` : none;
   return html`
     <select ...${attributes}>

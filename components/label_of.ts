@@ -4,7 +4,9 @@ import { fieldAt } from "@/lib/plan/mod.ts";
 /** The label of a box, with the row's name before it in a list: "Stage 2, Rating pressure". */
 export function labelOf(path: string): string {
   const [section, name, row] = path.split(".");
-  const label = fieldAt(path)?.label ?? path;
+  const field = fieldAt(path);
+  if (row === undefined && field?.type === "list") return field.title ?? field.label;
+  const label = field?.label ?? path;
   if (row === undefined) return label;
   return `${fieldAt(`${section}.${name}`)?.label} ${Number(row) + 1}, ${label}`;
 }

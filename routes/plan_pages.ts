@@ -15,6 +15,7 @@ import { evaluate } from "@/lib/evaluation/mod.ts";
 import {
   type Boxes,
   boxesOf,
+  closedUp,
   type Fault,
   type Plan,
   planFromBoxes,
@@ -22,6 +23,7 @@ import {
   type Reading,
   readPlan,
   resolvePlan,
+  settle,
 } from "@/lib/plan/mod.ts";
 import { page } from "./page.ts";
 import { startPage } from "./start_page.ts";
@@ -55,7 +57,8 @@ export async function read(document: unknown): Promise<Reading> {
  * Takes the boxes of a form. The box `confirm` names an assumption that the
  * user settles: its value is written into the plan as if typed.
  */
-export async function takeBoxes(boxes: Boxes): Promise<Taken> {
+export async function takeBoxes(sent: Boxes): Promise<Taken> {
+  const boxes = closedUp(sent);
   const document = planFromBoxes(boxes);
   const reading = await read(document);
   if (!reading.ok) return { page: faultsPage(boxes, reading.faults) };
@@ -63,7 +66,7 @@ export async function takeBoxes(boxes: Boxes): Promise<Taken> {
   if (confirmed === undefined) return { plan: reading.plan, confirmed };
   const assumption = resolvePlan(reading.plan).assumed.find(({ path }) => path === confirmed);
   if (assumption === undefined) return { plan: reading.plan, confirmed };
-  const settled = new Map(boxes).set(confirmed, assumption.text);
+  const settled = settle(boxes, assumption);
   const again = await read(planFromBoxes(settled));
   return again.ok ? { plan: again.plan, confirmed } : { page: faultsPage(settled, again.faults) };
 }

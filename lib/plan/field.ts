@@ -1,5 +1,6 @@
 /** What one field of a plan is, as data: the schema, the form, the defaults and the hints come from it. */
 import type { Kind } from "@/lib/units/mod.ts";
+import type { Typed } from "./typed.ts";
 
 /** A value that stands until the user gives or confirms one. */
 export interface Default {
@@ -11,13 +12,37 @@ export interface Default {
   readonly source: string;
 }
 
+/** Rows that stand until the user gives or confirms some. */
+export interface DefaultRows {
+  /** As a user would type them; nothing in them may be left to assume. */
+  readonly rows: readonly Typed[];
+  /** Why these, in one line. */
+  readonly because: string;
+  /** Where they are published, or `common practice, no source`, or `ours`. */
+  readonly source: string;
+}
+
 /** The values resolved before a field, by path, for defaults and conditions that depend on them. */
 export interface Earlier {
-  /** The number of a quantity or count, in SI. */
+  /** The number of a quantity or count, in SI; of a list, how many rows were given, wherever it stands. */
   number(path: string): number | undefined;
   /** The word of a choice, or a text. */
   word(path: string): string | undefined;
 }
+
+/** The values before a field in its own row, by name; none for a field that stands in no list. */
+export interface Row {
+  /** The number of a quantity or count, in SI. */
+  number(name: string): number | undefined;
+  /** The word of a choice, or a text. */
+  word(name: string): string | undefined;
+}
+
+/** Whether a field is asked, by what stands before it in the plan and in its row. */
+export type Condition = (earlier: Earlier, row: Row) => boolean;
+
+/** What stands in for a field, or how it comes from what stands before it. */
+export type Fallback = Default | ((earlier: Earlier, row: Row) => Default | undefined);
 
 /** What every field has. */
 export interface Common {
@@ -31,8 +56,10 @@ export interface Common {
   readonly first?: true;
   /** A plan without it can't be evaluated. */
   readonly required?: true;
+  /** It may stay blank for good: nothing is open then. */
+  readonly optional?: true;
   /** The field is asked only when this holds. */
-  readonly when?: (earlier: Earlier) => boolean;
+  readonly when?: Condition;
   /** Why it is not asked where it isn't, to go on after "not used: ". */
   readonly otherwise?: string;
 }
@@ -54,7 +81,7 @@ export interface QuantityField extends Common {
   /** Where a mass flow is taken for a volume flow: at this density [kg/m^3]. */
   readonly massAt_kg_m3?: number;
   /** The value assumed until one is given, if there is an honest one. */
-  readonly default?: Default | ((earlier: Earlier) => Default | undefined);
+  readonly default?: Fallback;
 }
 
 /** One of a few words. */
@@ -66,7 +93,7 @@ export interface ChoiceField extends Common {
   /** Words that people may look for and that are outside what Dryrail does, each with the reason. */
   readonly refused?: Readonly<Record<string, { readonly label: string; readonly because: string }>>;
   /** The word assumed until one is given. */
-  readonly default?: Default | ((earlier: Earlier) => Default | undefined);
+  readonly default?: Fallback;
 }
 
 /** A whole number. */
@@ -80,7 +107,7 @@ export interface CountField extends Common {
   /** Why these are the bounds. */
   readonly because: string;
   /** The number assumed until one is given. */
-  readonly default?: Default | ((earlier: Earlier) => Default | undefined);
+  readonly default?: Fallback;
 }
 
 /** A line of text that is only shown again. */
@@ -100,6 +127,8 @@ export interface ListField {
   readonly type: "list";
   /** What a row is called, with its number behind it. */
   readonly label: string;
+  /** What the rows are together, where that isn't the label. */
+  readonly title?: string;
   /** What a row holds and how many are needed. */
   readonly hint: string;
   /** The most rows taken. */
@@ -108,6 +137,12 @@ export interface ListField {
   readonly rows: number;
   /** The fields of a row. */
   readonly fields: Readonly<Record<string, Field>>;
+  /** The list is asked only when this holds. */
+  readonly when?: Condition;
+  /** Why it is not asked where it isn't, to go on after "not used: ". */
+  readonly otherwise?: string;
+  /** The rows assumed until some are given. */
+  readonly default?: DefaultRows | ((earlier: Earlier) => DefaultRows | undefined);
 }
 
 /** One section of a plan. */
@@ -131,7 +166,7 @@ export type ValueOf<F> = F extends { type: "list"; fields: infer Fields } ? read
 /** A field that always has a value: asked for, or assumed whatever the rest of the plan. */
 export type Settled =
   | { required: true }
-  | { default: Default | ((earlier: Earlier) => Default); when?: never };
+  | { default: Default | ((earlier: Earlier, row: Row) => Default); when?: never };
 
 /** The values of a section or of a row. */
 export type RowOf<Fields> = { readonly [Name in keyof Fields]: ValueOf<Fields[Name]> };

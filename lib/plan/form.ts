@@ -1,6 +1,8 @@
 /** Between the boxes of a form, named by path, and a plan. */
 import type { Field, ListField } from "./field.ts";
-import { type Plan, PLAN_VERSION, type Typed } from "./plan.ts";
+import { type Plan, PLAN_VERSION } from "./plan.ts";
+import type { Typed } from "./typed.ts";
+import type { Assumption } from "./resolve.ts";
 import { fieldAt, SECTIONS } from "./sections.ts";
 
 /** The text in each box, by path; what a form sends and what a page shows again. */
@@ -72,6 +74,78 @@ export function boxesOf(plan: Plan): Map<string, string> {
     fill(boxes, name, plan[name as keyof typeof SECTIONS] ?? {});
   }
   return boxes;
+}
+
+/**
+ * Moves the rows of each list up over blank ones, as {@linkcode planFromBoxes}
+ * counts them: what is found wrong in the plan then stands at the box it was typed into.
+ *
+ * @param boxes Text by path.
+ * @returns The same boxes, without gaps between the rows of a list.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * const boxes = new Map([["confirm", "x"], ["pump.points.0.flow", " "], ["pump.points.2.flow", "9"]]);
+ *
+ * assertEquals([...closedUp(boxes)], [["confirm", "x"], ["pump.points.0.flow", "9"]]);
+ * ```
+ */
+export function closedUp(boxes: Boxes): Map<string, string> {
+  const closed = new Map(boxes);
+  for (const [name, { fields }] of Object.entries(SECTIONS)) {
+    for (const [key, field] of Object.entries<Field | ListField>(fields)) {
+      if (field.type === "list") closeUp(closed, `${name}.${key}`, field);
+    }
+  }
+  return closed;
+}
+
+/**
+ * Writes what is assumed into the boxes, as if it had been typed.
+ *
+ * @param boxes Text by path.
+ * @param assumption What the user settles.
+ * @returns The boxes with its text in its box, or its rows in the list's first rows.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ *
+ * const why = { because: "Short", source: "ours" };
+ * const rows = [{ piece: "straight", count: 2 }];
+ *
+ * assertEquals(
+ *   [...settle(new Map(), { path: "supply.lift", label: "Lift", text: "2 × straight", ...why, rows })],
+ *   [["supply.lift.0.piece", "straight"], ["supply.lift.0.count", "2"]],
+ * );
+ * assertEquals(
+ *   [...settle(new Map(), { path: "rail.count", label: "Rails", text: "1", ...why })],
+ *   [["rail.count", "1"]],
+ * );
+ * ```
+ */
+export function settle(boxes: Boxes, { path, text, rows }: Assumption): Map<string, string> {
+  const settled = new Map(boxes);
+  if (rows === undefined) settled.set(path, text);
+  else rows.forEach((row, i) => fill(settled, `${path}.${i}`, row));
+  return settled;
+}
+
+/** Moves filled rows up; nothing is left where a row stood. */
+function closeUp(boxes: Map<string, string>, path: string, list: ListField): void {
+  const keys = Object.keys(list.fields);
+  let free = 0;
+  for (let i = 0; i < list.max; i++) {
+    const row = keys.map((key) => [key, boxes.get(`${path}.${i}.${key}`)] as const);
+    for (const key of keys) boxes.delete(`${path}.${i}.${key}`);
+    if (!row.some(([, text]) => text?.trim())) continue;
+    for (const [key, text] of row) {
+      if (text !== undefined) boxes.set(`${path}.${free}.${key}`, text);
+    }
+    free++;
+  }
 }
 
 function fill(boxes: Map<string, string>, prefix: string, typed: Typed): void {

@@ -1,11 +1,9 @@
 /** What a plan is, as the user wrote it. */
 import type { SectionName } from "./sections.ts";
+import type { Typed } from "./typed.ts";
 
 /** The version of the plans that this program writes. */
 export const PLAN_VERSION = 1;
-
-/** A row or section as typed: text, whole numbers and rows, whatever is known. */
-export type Typed = { readonly [name: string]: string | number | readonly Typed[] | undefined };
 
 /**
  * A plan as the user wrote it: the version and the sections with what was typed.

@@ -5,8 +5,15 @@ import { resolvePlan } from "./resolve.ts";
 import type { Section } from "./field.ts";
 import { type Plan, PLAN_VERSION } from "./plan.ts";
 import { planSchema } from "./ready.ts";
-import { SECTIONS } from "./sections.ts";
+import { type PlanValues, SECTIONS } from "./sections.ts";
 import { upgrade } from "./upgrades.ts";
+
+/** The values of a plan of which even what is required may be missing. */
+export type PartOfValues = {
+  readonly [S in keyof PlanValues]: {
+    readonly [F in keyof PlanValues[S]]: PlanValues[S][F] | undefined;
+  };
+};
 
 /** A plan, or why it isn't one. */
 export type Reading =
@@ -48,6 +55,32 @@ export function readPlan(input: unknown): Reading {
   const plan = parsed.data as Plan;
   const faults = crossFaults(resolvePlan(plan).values);
   return faults.length === 0 ? { ok: true, plan } : { ok: false, faults };
+}
+
+/**
+ * Resolves as much of a document as holds no fault, for a form that has to show
+ * what it asks for while some of its answers can't be taken.
+ *
+ * @param input Anything; what JSON gives.
+ * @returns The values of a plan; `undefined` too where one at fault would be needed.
+ * @throws {Error} Before `planReady`.
+ *
+ * @example
+ * ```ts
+ * import { assertEquals } from "@std/assert";
+ * import { planReady } from "./ready.ts";
+ *
+ * await planReady();
+ * const values = valuesWithoutFault({ version: 1, engine: { power: "lots", aspiration: "boosted" } });
+ *
+ * assertEquals(values.engine.power, undefined);
+ * assertEquals(values.engine.boost, 1e5);
+ * ```
+ */
+export function valuesWithoutFault(input: unknown): PartOfValues {
+  const parsed = planSchema().safeParse(input);
+  const faults = parsed.success ? [] : faultsOf(parsed.error.issues);
+  return resolvePlan(goodPart(input, faults)).values;
 }
 
 /** One fault for each path, the first that zod found. */

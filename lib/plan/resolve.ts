@@ -1,16 +1,20 @@
 /** From a plan as typed to numbers in SI, with what is assumed filled in and listed. */
 import { parseQuantity } from "@/lib/units/mod.ts";
-import type { Default, Earlier, Field, ListField, Section } from "./field.ts";
+import type { Default, Earlier, Field, ListField, Row, Section } from "./field.ts";
 import { optionsOf } from "./quantity_options.ts";
-import type { Plan, Typed } from "./plan.ts";
+import type { Plan } from "./plan.ts";
+import type { Typed } from "./typed.ts";
+import { rowsInWords } from "./rows_in_words.ts";
 import { type PlanValues, type SectionName, SECTIONS } from "./sections.ts";
 
 /** A value that stands in for one not given. */
 export interface Assumption extends Default {
   /** Where in the plan: `fuel.temperature`. */
   readonly path: string;
-  /** The field's label. */
+  /** The field's label, or what a list's rows are together. */
   readonly label: string;
+  /** What stands in, where it is a list; `text` says it in words. */
+  readonly rows?: readonly Typed[];
 }
 
 /** A plan in numbers. */
@@ -79,7 +83,7 @@ type Values = Record<string, Value | readonly Values[]>;
  * ```
  */
 export function resolvePlan(plan: Plan): Resolved {
-  const reading = new Pass();
+  const reading = new Pass(plan);
   for (const { name, fields } of LAID_OUT) reading.section(name, fields, plan[name] ?? {});
   return {
     values: reading.values as unknown as PlanValues,
@@ -105,10 +109,13 @@ export function resolvePlan(plan: Plan): Resolved {
  * ```
  */
 export function unusedNote(
-  { otherwise = "the other answers leave no place for it" }: Field,
+  { otherwise = "the other answers leave no place for it" }: Field | ListField,
 ): string {
   return `not used: ${otherwise}`;
 }
+
+/** What a field that stands in no list sees of its row. */
+const NO_ROW: Row = { number: () => undefined, word: () => undefined };
 
 /** One pass over the table of fields. */
 class Pass implements Earlier {
@@ -116,10 +123,15 @@ class Pass implements Earlier {
   readonly assumed: Assumption[] = [];
   readonly missing: string[] = [];
   readonly notes: Record<string, string> = {};
+  readonly #plan: Plan;
   readonly #flat = new Map<string, Value>();
 
+  constructor(plan: Plan) {
+    this.#plan = plan;
+  }
+
   number(path: string): number | undefined {
-    const value = this.#flat.get(path);
+    const value = this.#flat.get(path) ?? this.#rowsGiven(path);
     return typeof value === "number" ? value : undefined;
   }
 
@@ -132,34 +144,62 @@ class Pass implements Earlier {
     const values: Values = this.values[name] = {};
     for (const { key, path, field } of fields) {
       if (field.type === "list") {
-        const rows = (typed[key] ?? []) as readonly Typed[];
-        values[key] = rows.map((row, i) => this.#row(`${path}.${i}`, field, row));
+        values[key] = this.#rows(path, field, (typed[key] ?? []) as readonly Typed[]);
       } else {
-        values[key] = this.#field(path, field, typed[key] as string | number | undefined);
-        this.#flat.set(path, values[key] as Value);
+        const value = this.#field(path, field, typed[key] as string | number | undefined, NO_ROW);
+        values[key] = value;
+        this.#flat.set(path, value);
       }
     }
   }
 
+  /** Rows are counted as typed, so that a field before the list can step back for them. */
+  #rowsGiven(path: string): number | undefined {
+    const [section = "", name = ""] = path.split(".");
+    const typed = this.#plan[section as SectionName]?.[name];
+    return typeof typed === "object" ? typed.length : undefined;
+  }
+
+  #rows(path: string, list: ListField, typed: readonly Typed[]): Values[] {
+    if (list.when && !list.when(this, NO_ROW)) {
+      if (typed.length > 0) this.notes[path] = unusedNote(list);
+      return [];
+    }
+    const rows = typed.length > 0 ? typed : this.#assumedRows(path, list);
+    return rows.map((row, i) => this.#row(`${path}.${i}`, list, row));
+  }
+
+  #assumedRows(path: string, list: ListField): readonly Typed[] {
+    const fallback = typeof list.default === "function" ? list.default(this) : list.default;
+    if (fallback === undefined) return [];
+    const { rows, because, source } = fallback;
+    const label = list.title ?? list.label;
+    this.assumed.push({ path, label, text: rowsInWords(list, rows), because, source, rows });
+    return rows;
+  }
+
   #row(path: string, list: ListField, typed: Typed): Values {
     const values: Values = {};
+    const row = rowOf(values);
     for (const key in list.fields) {
       const field = list.fields[key] as Field;
-      values[key] = this.#field(`${path}.${key}`, field, typed[key] as string | number | undefined);
+      const text = typed[key] as string | number | undefined;
+      values[key] = this.#field(`${path}.${key}`, field, text, row);
     }
     return values;
   }
 
-  #field(path: string, field: Field, typed: string | number | undefined): Value {
-    if (field.when && !field.when(this)) {
-      if (typed !== undefined && typed !== "") this.notes[path] = unusedNote(field);
+  #field(path: string, field: Field, typed: string | number | undefined, row: Row): Value {
+    const isTyped = typed !== undefined && typed !== "";
+    if (field.when && !field.when(this, row)) {
+      if (isTyped) this.notes[path] = unusedNote(field);
       return undefined;
     }
-    if (typed !== undefined && typed !== "") return this.#value(path, field, typed);
+    if (isTyped) return this.#value(path, field, typed);
     if (field.type === "text") return undefined;
-    const fallback = typeof field.default === "function" ? field.default(this) : field.default;
+    const fallback = typeof field.default === "function" ? field.default(this, row) : field.default;
     if (fallback === undefined) {
-      this.missing.push(path);
+      if (!field.optional) this.missing.push(path);
       return undefined;
     }
     this.assumed.push({ path, label: field.label, ...fallback });
@@ -174,4 +214,18 @@ class Pass implements Earlier {
     if (parsed.note !== undefined) this.notes[path] = parsed.note;
     return parsed.value;
   }
+}
+
+/** Lets a field see what stands before it in its row, as the row grows. */
+function rowOf(values: Values): Row {
+  return {
+    number(name) {
+      const value = values[name];
+      return typeof value === "number" ? value : undefined;
+    },
+    word(name) {
+      const value = values[name];
+      return typeof value === "string" ? value : undefined;
+    },
+  };
 }

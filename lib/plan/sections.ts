@@ -1,9 +1,12 @@
-/** The sections of a plan, in the order of the work. */
+/** The sections of a plan, in the order of the work: a field sees what stands before it. */
 import type { Field, ListField, RowOf } from "./field.ts";
+import type { RunName } from "./runs.ts";
 import { demand } from "./sections/demand.ts";
 import { engine } from "./sections/engine.ts";
 import { fuel } from "./sections/fuel.ts";
 import { injectors } from "./sections/injectors.ts";
+import { lift } from "./sections/lift.ts";
+import { operating } from "./sections/operating.ts";
 import { proof } from "./sections/proof.ts";
 import { pump } from "./sections/pump.ts";
 import { rail } from "./sections/rail.ts";
@@ -11,6 +14,7 @@ import { regulator } from "./sections/regulator.ts";
 import { sensor } from "./sections/sensor.ts";
 import { sheet } from "./sections/sheet.ts";
 import { supply } from "./sections/supply.ts";
+import { wiring } from "./sections/wiring.ts";
 
 /**
  * Every field of a plan, by section. The schema, the form, the defaults and the
@@ -23,8 +27,11 @@ export const SECTIONS = {
   injectors,
   regulator,
   rail,
-  supply,
   pump,
+  wiring,
+  lift,
+  supply,
+  operating,
   sensor,
   proof,
   sheet,
@@ -37,6 +44,9 @@ export type SectionName = keyof typeof SECTIONS;
 export type PlanValues = {
   readonly [S in SectionName]: RowOf<(typeof SECTIONS)[S]["fields"]>;
 };
+
+/** One row of a run, in SI. */
+export type Piece = PlanValues["supply"][RunName][number];
 
 /** A field with the path it has in a plan. */
 export interface FieldAt {

@@ -34,12 +34,26 @@ function ofField(field: Field): fc.Arbitrary<string | number> {
   }
 }
 
-function ofFields(fields: Readonly<Record<string, Field | ListField>>): fc.Arbitrary<object> {
+type Fields = Readonly<Record<string, Field | ListField>>;
+
+/** Most rows name what nothing can stand in for, so that they say something; a few leave it out. */
+function ofRow(fields: ListField["fields"]): fc.Arbitrary<object> {
+  const model = Object.fromEntries(Object.entries(fields).map(([name, f]) => [name, ofField(f)]));
+  const wanted = Object.entries(fields).filter(([name, field]) =>
+    name === "piece" || field.type !== "text" && !field.optional && field.default === undefined
+  ).map(([name]) => name);
+  return fc.oneof(
+    { weight: 5, arbitrary: fc.record(model, { requiredKeys: wanted }) },
+    { weight: 1, arbitrary: fc.record(model, { requiredKeys: [] }) },
+  );
+}
+
+function ofFields(fields: Fields): fc.Arbitrary<object> {
   const model: Record<string, fc.Arbitrary<unknown>> = {};
   const required: string[] = [];
   for (const [name, field] of Object.entries(fields)) {
     if (field.type === "list") {
-      model[name] = fc.array(ofFields(field.fields), { maxLength: 2 });
+      model[name] = fc.array(ofRow(field.fields), { maxLength: 3 });
     } else {
       model[name] = ofField(field);
       if (field.required) required.push(name);
@@ -61,22 +75,39 @@ export const arbitraryPlan: fc.Arbitrary<unknown> = fc.record(SECTIONS_OF_PLAN, 
 });
 
 /**
- * Reads a random document, leaving out answers that do not fit together until
- * the rest is a plan.
+ * Reads a random document, leaving out answers and rows that do not fit together
+ * until the rest is a plan.
  *
  * @param document A document that may contradict itself.
  * @returns The plan, or undefined when answers that are required contradict one another.
  */
 export function mended(document: unknown): Plan | undefined {
   let plan = document as Record<string, Record<string, unknown>>;
-  for (let i = 0; i < 12; i++) {
+  for (let i = 0; i < 20; i++) {
     const reading = readPlan(plan);
     if (reading.ok) return reading.plan;
     plan = structuredClone(plan);
-    for (const { path } of reading.faults) {
-      const [section = "", name = ""] = path.split(".");
-      delete plan[section]?.[name];
-    }
+    leaveOut(plan, reading.faults.map(({ path }) => path));
   }
   return undefined;
+}
+
+/** Takes fields out, and rows that hold a fault. */
+function leaveOut(plan: Record<string, Record<string, unknown>>, paths: readonly string[]): void {
+  const rows = new Map<string, Set<number>>();
+  for (const path of paths) {
+    const [section = "", name = "", row] = path.split(".");
+    if (row === undefined) {
+      delete plan[section]?.[name];
+      continue;
+    }
+    const list = `${section}.${name}`;
+    rows.set(list, (rows.get(list) ?? new Set()).add(Number(row)));
+  }
+  for (const [list, bad] of rows) {
+    const [section = "", name = ""] = list.split(".");
+    const kept = plan[section];
+    const typed = kept?.[name];
+    if (kept && Array.isArray(typed)) kept[name] = typed.filter((_, i) => !bad.has(i));
+  }
 }

@@ -1,5 +1,9 @@
 /** The fuel and the temperatures it is used at. */
-import { section } from "../field.ts";
+import { type Condition, section } from "../field.ts";
+
+/** There is petrol in the fuel, so its own data count and its share may vary. */
+const hasPetrol: Condition = (v) =>
+  v.word("fuel.name") !== "methanol" && v.word("fuel.name") !== "E100";
 
 /** The fuel section of a plan. */
 export const fuel = section({
@@ -56,7 +60,7 @@ export const fuel = section({
       kind: "density",
       label: "Density of the petrol at 15 °C",
       hint: "Of the petrol alone, before any ethanol, like 745 kg/m^3",
-      when: (v) => v.word("fuel.name") !== "methanol" && v.word("fuel.name") !== "E100",
+      when: hasPetrol,
       otherwise: "there is no petrol in the fuel",
       min: 700,
       max: 790,
@@ -73,7 +77,7 @@ export const fuel = section({
       reference: "absolute",
       label: "Vapour pressure of the petrol at 37.8 °C",
       hint: "DVPE or Reid, absolute: summer 45 to 60 kPa, winter up to 100 kPa",
-      when: (v) => v.word("fuel.name") !== "methanol" && v.word("fuel.name") !== "E100",
+      when: hasPetrol,
       otherwise: "there is no petrol in the fuel",
       min: 3e4,
       max: 1.05e5,
@@ -108,6 +112,43 @@ export const fuel = section({
         text: "45 °C",
         because: "A recirculating system on a hot day",
         source: "common practice, no source",
+      },
+    },
+    soakTemperature: {
+      type: "quantity",
+      kind: "temperature",
+      label: "Fuel in the rail after key-off",
+      hint: "At its hottest, engine hot and standing, like 85 °C or 185 °F",
+      why: "Fuel that boils in the rail makes a hot engine hard to start",
+      min: 333.15,
+      max: 393.15,
+      because: "60 to 120 °C, from where running ends to where hoses do",
+      default: {
+        text: "85 °C",
+        because: "A rail on a hot engine, some minutes after a hard drive",
+        source: "common practice, no source",
+      },
+    },
+    blends: {
+      type: "list",
+      label: "Blend",
+      title: "Ethanol shares to compare",
+      hint:
+        "The whole plan is worked out at each, like 0 %, 10 %, 51 % and 85 % of a flex-fuel car",
+      max: 6,
+      rows: 1,
+      when: hasPetrol,
+      otherwise: "the fuel is no blend of petrol and ethanol",
+      fields: {
+        ethanolShare: {
+          type: "quantity",
+          kind: "ratio",
+          label: "Ethanol share",
+          hint: "By volume, like 51 %",
+          min: 0,
+          max: 1,
+          because: "a share lies between 0 and 100 %",
+        },
       },
     },
   },

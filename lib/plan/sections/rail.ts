@@ -1,4 +1,5 @@
 /** The rail: bar, gallery, injectors along it. */
+import { SEVERAL_RAILS } from "../conditions.ts";
 import { section } from "../field.ts";
 
 /** The rail section of a plan. */
@@ -14,6 +15,35 @@ export const rail = section({
       max: 4,
       because: "1 to 4, and the cylinders must share out evenly",
       default: { text: "1", because: "One bank", source: "ours" },
+    },
+    connection: {
+      type: "choice",
+      label: "Connection of the rails",
+      hint: "How they are fed",
+      why: "Fuel for the last rail may have to pass the first",
+      ...SEVERAL_RAILS,
+      options: {
+        parallel: "each on its own branch",
+        series: "one after the other",
+        loop: "each on its own branch, far ends joined",
+      },
+      default: {
+        text: "parallel",
+        because: "Alike branches feed alike rails",
+        source: "common practice, no source",
+      },
+    },
+    feed: {
+      type: "choice",
+      label: "Fed at",
+      hint: "Where fuel enters a rail",
+      why: "The farther the last injector, the more it differs from the first",
+      options: { "one-end": "one end", "both-ends": "both ends", middle: "the middle" },
+      default: {
+        text: "one-end",
+        because: "In at one end and out at the other is the usual way",
+        source: "common practice, no source",
+      },
     },
     bore: {
       type: "quantity",
@@ -71,6 +101,21 @@ export const rail = section({
         };
       },
     },
+    pitch: {
+      type: "quantity",
+      kind: "length",
+      label: "Pitch of the injectors",
+      hint: "Centre to centre along the rail, like 92 mm; measure the manifold",
+      why: "Places every pocket; a guess here costs a bar",
+      min: 0.02,
+      max: 0.3,
+      because: "20 to 300 mm",
+      default: {
+        text: "90 mm",
+        because: "A guess to compute with; never drill on it, measure the manifold",
+        source: "ours",
+      },
+    },
     length: {
       type: "quantity",
       kind: "length",
@@ -86,21 +131,6 @@ export const rail = section({
         const each = Math.max(1, (v.number("engine.cylinders") ?? 4) / rails);
         const text = `${Math.round((pitch_m * (each - 1) + 0.1) * 1000)} mm`;
         return { text, because: "The pitches plus 50 mm beyond each end injector", source: "ours" };
-      },
-    },
-    pitch: {
-      type: "quantity",
-      kind: "length",
-      label: "Pitch of the injectors",
-      hint: "Centre to centre along the rail, like 92 mm; measure the manifold",
-      why: "Places every pocket; a guess here costs a bar",
-      min: 0.02,
-      max: 0.3,
-      because: "20 to 300 mm",
-      default: {
-        text: "90 mm",
-        because: "A guess to compute with; never drill on it, measure the manifold",
-        source: "ours",
       },
     },
     material: {

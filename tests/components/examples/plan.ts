@@ -42,6 +42,14 @@ const choice: Assumption = {
   because: "The pressure across the injectors stays the same",
   source: "common practice, no source",
 };
+const run: Assumption = {
+  path: "supply.feed",
+  label: "Feed, pump to rail",
+  text: "hose, 3.5 m; 2 × straight fitting",
+  rows: [{ piece: "hose", length: "3.5 m" }, { piece: "straight", count: 2 }],
+  because: "Tank behind, engine in front",
+  source: "ours",
+};
 const faults = [
   { path: "engine.power", message: "Enter a power with its unit, like 420 hp, 313 kW or 425 PS." },
   { path: "injectors.stages.0.flow", message: 'must be at most 6000 cc/min: "9e9" & <b>' },
@@ -51,6 +59,16 @@ const typedWrong = new Map([...demoBoxes, ["engine.power", "lots"], [
   "injectors.stages.0.flow",
   `9e9 "&<b>`,
 ], ["fuel.name", "jet <fuel>"]]);
+
+const withRuns = new Map([
+  ...demoBoxes,
+  ["pump.place", "line"],
+  ["supply.feed.0.piece", "filter"],
+  ["supply.feed.0.length", "1 m"],
+  ["supply.feed.1.piece", "hose"],
+  ["supply.feed.2.piece", "<jet>"],
+  ["supply.lift.0.piece", "barb"],
+]);
 
 function field(path: string, props: Partial<FieldProps>): () => ReturnType<typeof Field> {
   return () => Field({ path, field: fieldAt(path) as Declared, text: "", ...props });
@@ -77,16 +95,29 @@ export const planExamples: Examples = {
     "choice to be made": field("fuel.name", {}),
     count: field("engine.cylinders", { text: "4" }),
     text: field("sheet.title", { text: "Blue <hatchback>" }),
+    "in a row of small boxes": () =>
+      html`
+        <div>
+          <p id="hints">Like 1.2 m</p>
+          ${field("supply.feed.0.length", {
+            text: "1.2 m",
+            echo: "= 3.94 ft",
+            note: "not used",
+            hintAt: "hints",
+          })()} ${field("supply.feed.0.piece", { hintAt: "hints", fault: "Choose <it>." })()}
+        </div>
+      `,
   },
   Assumed: {
     "with its button": () => Assumed({ assumed: assumption, form: PLAN_FORM, id: "x" }),
     "without a button": () => Assumed({ assumed: choice }),
+    "rows of a list": () => Assumed({ assumed: run, form: PLAN_FORM, system: "inch" }),
   },
   AssumptionList: {
     none: () => AssumptionList({ assumed: [], fieldHref: (path) => `#${path}` }),
     "some, to be confirmed": () =>
       AssumptionList({
-        assumed: [assumption, choice, { ...assumption, path: "injectors.stages.1.pressure" }],
+        assumed: [assumption, choice, run, { ...assumption, path: "injectors.stages.1.pressure" }],
         form: PLAN_FORM,
         fieldHref: (path) => `/p/1.abc/size#${path}`,
       }),
@@ -127,6 +158,16 @@ export const planExamples: Examples = {
         notes: {},
         earlier: earlierOfBoxes(typedWrong),
         system: "inch",
+      }),
+    "runs with pieces, one of them at fault": () =>
+      PlanForm({
+        boxes: withRuns,
+        faults: [{ path: "supply.feed.1.length", message: "Length: it is missing." }],
+        assumed: [run],
+        missing: [],
+        notes: {},
+        earlier: earlierOfBoxes(withRuns),
+        system: "metric",
       }),
     empty: () =>
       PlanForm({

@@ -1,11 +1,14 @@
 import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
 import {
+  boxesOf,
   type Plan,
+  planFromBoxes,
   planJsonSchema,
   planReady,
   readPlan,
   resolvePlan,
   SECTIONS,
+  settle,
 } from "@/lib/plan/mod.ts";
 import golden from "./golden/version-1.json" with { type: "json" };
 
@@ -74,23 +77,36 @@ Deno.test("the least plan is enough, and what is assumed is listed with reason a
   assert(!assumed.some((a) => a.path === "engine.boost"), "boost is not asked without boost");
 });
 
-Deno.test("every default can be typed back as it stands", () => {
-  const plan = readPlan(LEAST);
-  assert(plan.ok);
-  const before = resolvePlan(plan.plan);
-  let confirmed: unknown = structuredClone(LEAST);
-  for (const { path, text } of before.assumed) {
-    const [section = "", name = ""] = path.split(".");
-    const typed = /^\d+$/.test(text) ? Number(text) : text;
-    const own = confirmed as Record<string, Record<string, unknown>>;
-    confirmed = { ...own, [section]: { ...own[section], [name]: typed } };
-  }
-  const reading = readPlan(confirmed);
-  assert(reading.ok, JSON.stringify(reading));
-  const after = resolvePlan(reading.plan);
-  assertEquals(after.assumed, []);
-  assertEquals(after.values, before.values);
-});
+/** Plans that between them are asked every field that has a default. */
+const SHAPES: readonly [name: string, plan: Record<string, Record<string, unknown> | number>][] = [
+  ["the least plan", LEAST],
+  ["a dead-ended rail", { ...LEAST, regulator: { layout: "dead-ended" } }],
+  ["a regulator in the feed", { ...LEAST, regulator: { layout: "dead-ended", place: "feed" } }],
+  ["two pumps in the line, slowed", {
+    ...LEAST,
+    pump: { count: 2, place: "line", control: "reduced" },
+  }],
+  ["an engine-driven pump", { ...LEAST, pump: { drive: "engine", ratedSpeed: "4000 rpm" } }],
+  ["a surge tank", { ...LEAST, lift: { present: "lift" } }],
+  ["rails in a loop", { ...LEAST, rail: { count: 2, connection: "loop" } }],
+  ["rails in series", { ...LEAST, rail: { count: 2, connection: "series" } }],
+  ["a stated least drop", { ...LEAST, regulator: { leastDrop: "0.5 bar" } }],
+];
+
+for (const [name, plan] of SHAPES) {
+  Deno.test(`every default can be typed back as it stands: ${name}`, () => {
+    const reading = readPlan(plan);
+    assert(reading.ok, JSON.stringify(reading));
+    const before = resolvePlan(reading.plan);
+    const boxes = before.assumed.reduce(settle, boxesOf(reading.plan));
+    const again = readPlan(planFromBoxes(boxes));
+    assert(again.ok, JSON.stringify(again));
+    const after = resolvePlan(again.plan);
+    assertEquals(after.assumed, []);
+    assertEquals(after.missing, before.missing);
+    assertEquals(after.values, before.values);
+  });
+}
 
 const REFUSED: [name: string, section: string, field: string, value: unknown, says: string[]][] = [
   ["direct injection", "engine", "injection", "direct", ["direct injection", "50 bar"]],
@@ -112,6 +128,52 @@ for (const [name, section, field, value, says] of REFUSED) {
     for (const word of says) assertStringIncludes(message, word);
   });
 }
+
+/** Rows of the feed that cannot be taken, each with the field that is at fault. */
+const PIECES_AT_FAULT: [name: string, row: Record<string, unknown>, field: string, says: string][] =
+  [
+    ["a piece that is not named", { length: "1 m" }, "piece", "choose what it is"],
+    ["a hose without its length", { piece: "hose", size: "-8" }, "length", "missing"],
+    ["a tube without its length", { piece: "tube" }, "length", "missing"],
+    ["a filter's flow without its loss", { piece: "filter", flow: "300 L/h" }, "loss", "missing"],
+    ["a loss without its flow", { piece: "other", loss: "5 kPa" }, "flow", "missing"],
+    [
+      "a second flow without its loss",
+      { piece: "filter", flow: "300 L/h", loss: "20 kPa", flow2: "400 L/h" },
+      "loss2",
+      "missing",
+    ],
+    [
+      "a second loss without its flow",
+      { piece: "filter", flow: "300 L/h", loss: "20 kPa", loss2: "30 kPa" },
+      "flow2",
+      "missing",
+    ],
+    [
+      "a second point without the first",
+      { piece: "filter", flow2: "400 L/h", loss2: "30 kPa" },
+      "flow",
+      "missing",
+    ],
+    [
+      "a second flow that is the first",
+      { piece: "filter", flow: "300 L/h", loss: "20 kPa", flow2: "5 L/min", loss2: "30 kPa" },
+      "flow2",
+      "once more",
+    ],
+    [
+      "a filter that loses less at more flow",
+      { piece: "filter", flow: "300 L/h", loss: "20 kPa", flow2: "400 L/h", loss2: "20 kPa" },
+      "loss2",
+      "lose more",
+    ],
+    [
+      "a filter that loses less when dirty",
+      { piece: "filter", flow: "300 L/h", loss: "20 kPa", dirtyLoss: "15 kPa" },
+      "dirtyLoss",
+      "at least 0.200 bar",
+    ],
+  ];
 
 const AGAINST_EACH_OTHER: [
   name: string,
@@ -184,6 +246,85 @@ const AGAINST_EACH_OTHER: [
     "pump.points.1.pressure",
     "twice",
   ],
+  [
+    "a pressure twice in two units",
+    [["pump", "points", [{ pressure: "0.7 bar", flow: "2 L/min" }, {
+      pressure: "70 kPa",
+      flow: "1 L/min",
+    }]]],
+    "pump.points.1.pressure",
+    "twice",
+  ],
+  [
+    "a current without its point",
+    [["pump", "points", [{ pressure: "3 bar", flow: "2 L/min" }, { current: "8 A" }]]],
+    "pump.points.1.pressure",
+    "missing",
+  ],
+  [
+    "a pump that gives more at more pressure at one of two voltages",
+    [["pump", "points", [
+      { pressure: "3 bar", flow: "200 L/h" },
+      { pressure: "4 bar", flow: "150 L/h", voltage: "12 V" },
+      { pressure: "3 bar", flow: "140 L/h", voltage: "12 V" },
+    ]]],
+    "pump.points.1.flow",
+    "rises",
+  ],
+  [
+    "a pressure twice at one voltage, once said and once meant",
+    [["pump", "points", [
+      { pressure: "3 bar", flow: "200 L/h" },
+      { pressure: "3 bar", flow: "190 L/h", voltage: "13.5 V" },
+    ]]],
+    "pump.points.1.pressure",
+    "twice",
+  ],
+  [
+    "a pump that gives less at a higher voltage",
+    [["pump", "points", [
+      { pressure: "3 bar", flow: "200 L/h" },
+      { pressure: "3 bar", flow: "210 L/h", voltage: "12 V" },
+    ]]],
+    "pump.points.0.flow",
+    "lower voltage",
+  ],
+  [
+    "half a point of a lift pump",
+    [["lift", "present", "lift"], ["lift", "points", [{ flow: "100 L/h" }]]],
+    "lift.points.0.pressure",
+    "missing",
+  ],
+  [
+    "an engine-driven pump in the tank",
+    [["pump", "drive", "engine"], ["pump", "place", "tank"]],
+    "pump.place",
+    "at the engine",
+  ],
+  [
+    "a least drop above the set pressure",
+    [["regulator", "setPressure", "2 bar"], ["regulator", "leastDrop", "2.5 bar"]],
+    "regulator.leastDrop",
+    "less than 2.00 bar",
+  ],
+  [
+    "a blend twice",
+    [["fuel", "blends", [{ ethanolShare: "10 %" }, { ethanolShare: "0.1" }]]],
+    "fuel.blends.1.ethanolShare",
+    "twice",
+  ],
+  [
+    "a cruise above the maximum speed",
+    [["operating", "cruiseSpeed", "9000 rpm"]],
+    "operating.cruiseSpeed",
+    "at most 6900 rpm",
+  ],
+  ...PIECES_AT_FAULT.map(([name, row, field, says]): typeof AGAINST_EACH_OTHER[number] => [
+    name,
+    [["supply", "feed", [{ piece: "hose", length: "2 m" }, row]]],
+    `supply.feed.1.${field}`,
+    says,
+  ]),
 ];
 
 for (const [name, changes, path, says] of AGAINST_EACH_OTHER) {
@@ -195,6 +336,31 @@ for (const [name, changes, path, says] of AGAINST_EACH_OTHER) {
     assertStringIncludes(faultOf(plan, path), says);
   });
 }
+
+Deno.test("readPlan() names every row of a run that is at fault", () => {
+  const feed = [{ piece: "hose" }, { piece: "straight" }, { piece: "tube" }, { flow: "1 L/min" }];
+  const reading = readPlan(withField("supply", "feed", feed));
+  assert(!reading.ok);
+  assertEquals(reading.faults.map(({ path }) => path), [
+    "supply.feed.0.length",
+    "supply.feed.2.length",
+    "supply.feed.3.piece",
+  ]);
+});
+
+Deno.test("a filter of which nothing is known is taken, and so are points at two voltages", () => {
+  const points = [
+    { pressure: "3 bar", flow: "200 L/h", current: "9 A" },
+    { pressure: "3 bar", flow: "160 L/h", voltage: "12 V" },
+    { pressure: "5 bar", flow: "150 L/h" },
+  ];
+  const reading = readPlan({ ...LEAST, supply: { feed: [{ piece: "filter" }] }, pump: { points } });
+  assert(reading.ok, JSON.stringify(reading));
+  const { values, missing } = resolvePlan(reading.plan);
+  assertEquals(values.supply.feed.map(({ piece, loss }) => [piece, loss]), [["filter", undefined]]);
+  assertEquals(values.pump.points.map(({ voltage }) => voltage), [undefined, 12, undefined]);
+  assertEquals(missing.filter((path) => /supply.feed|pump.points/.test(path)), []);
+});
 
 Deno.test("readPlan() names faults of fields and between fields in one go", () => {
   const engine = { ...LEAST.engine, power: "420", maximumSpeed: "5000 rpm" };
