@@ -42,7 +42,7 @@ export function CeilingsChart({ ceilings, target_W, system }: CeilingsChartProps
       <figcaption>
         ${known.length === 0
           ? "No ceiling can be said yet"
-          : `Power ceilings at the crank: ${headline(known, target_W, show)}${unknown(ceilings)}`}
+          : headline(known, unknown(ceilings), target_W, show)}${independent(ceilings)}
       </figcaption>
       ${known.length > 0 && chart(known, target_W, system)}
       <details>
@@ -76,21 +76,36 @@ function isKnown(ceiling: CeilingShown): ceiling is Known {
   return ceiling.power_W !== undefined;
 }
 
-function headline(known: readonly Known[], target_W: number, show: (w: number) => string): string {
+/** Which part gives out first; as long as a part is not known, that may be the one. */
+function headline(
+  known: readonly Known[],
+  unknown: readonly string[],
+  target_W: number,
+  show: (power_W: number) => string,
+): string {
   const [first] = known;
   if (first === undefined) return "";
-  const { title, power_W } = first;
-  const how = power_W < target_W ? "short of" : "beyond";
-  return `the lowest known is that of the ${title.toLowerCase()}, at ${
-    show(power_W)
-  }, ${how} the target of ${show(target_W)}`;
+  const how = first.power_W < target_W ? "short of" : "beyond";
+  const part = `the ${first.title.toLowerCase()}, at ${show(first.power_W)}, ${how} the target of ${
+    show(target_W)
+  }`;
+  return unknown.length === 0
+    ? `Power ceilings at the crank: the first part to give out is ${part}`
+    : `Power ceilings at the crank: the lowest known is that of ${part}; not known: ${
+      unknown.join(", ")
+    }`;
 }
 
-/** A part whose ceiling is not known may be the lowest of all. */
-function unknown(ceilings: readonly CeilingShown[]): string {
-  const names = ceilings.filter((each) => each.dependsOnPower && !isKnown(each))
+/** Parts whose ceiling is not known. */
+function unknown(ceilings: readonly CeilingShown[]): string[] {
+  return ceilings.filter((each) => each.dependsOnPower && !isKnown(each))
     .map(({ title }) => title.toLowerCase());
-  return names.length === 0 ? "" : `; not known: ${names.join(", ")}`;
+}
+
+function independent(ceilings: readonly CeilingShown[]): string {
+  const titles = ceilings.filter(({ dependsOnPower }) => !dependsOnPower)
+    .map(({ title }) => title.toLowerCase());
+  return titles.length === 0 ? "" : `. What does not depend on power: ${titles.join(", ")}`;
 }
 
 function shareOf(power_W: number, target_W: number): string {

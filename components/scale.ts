@@ -10,7 +10,7 @@ interface Linear {
   ticks(count: number): number[];
 }
 
-/** A scale from zero to a round number. */
+/** A scale between round numbers. */
 export interface Scale {
   /** Where a value lies, as a share of the whole [0 to 1]. */
   readonly at: (value: number) => number;
@@ -19,13 +19,26 @@ export interface Scale {
 }
 
 /**
- * Makes a scale.
+ * Makes a scale from zero.
  *
  * @param largest The largest value to show, above zero.
  * @param marks How many marks are wanted, about.
  * @returns The scale; its end is the next round number.
  */
 export function scaleTo(largest: number, marks: number): Scale {
-  const scale = (scaleLinear as () => Linear)().domain([0, largest]).range([0, 1]).nice(marks);
+  return scaleBetween(0, largest, marks);
+}
+
+/**
+ * Makes a scale between any two values.
+ *
+ * @param least The least value to show.
+ * @param most The largest; where it is not above the least, the scale is one long.
+ * @param marks How many marks are wanted, about.
+ * @returns The scale; its ends are the next round numbers outside.
+ */
+export function scaleBetween(least: number, most: number, marks: number): Scale {
+  const ends = [least, most > least ? most : least + 1] as const;
+  const scale = (scaleLinear as () => Linear)().domain(ends).range([0, 1]).nice(marks);
   return { at: (value) => scale(value), ticks: scale.ticks(marks) };
 }

@@ -49,8 +49,10 @@ function pumpRow({ evaluation, values, system }: PlanShown): NumberRow[] {
   return [{
     label: values.pump.count > 1 ? `Pump, each of ${values.pump.count}` : "Pump",
     value: formatQuantity(each, "pumpFlow", system),
-    note: `at ${formatQuantity(pump.pressure_Pa, "pressure", system)} and ${
-      formatQuantity(pump.voltage_V, "voltage", system)
+    note: `at ${formatQuantity(pump.pressure_Pa, "pressure", system)}${
+      pump.voltage_V === undefined
+        ? ""
+        : ` and ${formatQuantity(pump.voltage_V, "voltage", system)} at its terminals`
     }, the aim of ${
       formatQuantity(CRITERIA.pumpMargin.aim, "ratio", system)
     } over the need included`,

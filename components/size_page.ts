@@ -14,6 +14,7 @@ import { shoppingRows } from "./shopping.ts";
 import { SideBySide } from "./side_by_side.ts";
 import { needRows } from "./size_numbers.ts";
 import { STEPS } from "./steps.ts";
+import { SupplyShown } from "./supply_shown.ts";
 import { VerdictSummary } from "./verdict_summary.ts";
 import { workingHref } from "./working_link.ts";
 
@@ -25,7 +26,7 @@ export function SizePage(shown: PlanShown): VNode {
   `;
 }
 
-function found(shown: PlanShown): VNode[] {
+function found(shown: PlanShown): (VNode | undefined)[] {
   const { evaluation, system, planPath } = shown;
   const checks = evaluation.checks.filter(({ step }) => step === "size");
   const target_W = evaluation.results.demand?.crankPower_W;
@@ -39,6 +40,7 @@ function found(shown: PlanShown): VNode[] {
         ${CheckList({ checks, system, workingHref: workingHref(shown) })}
       </section>
     `,
+    SupplyShown(shown),
     html`
       <section aria-labelledby="other-sheets">
         <h2 id="other-sheets">On the other sheets</h2>

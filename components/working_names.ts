@@ -7,7 +7,10 @@ const SUBJECTS: Readonly<Record<string, string>> = {
   pressures: "Pressures",
   fuel: "Fuel at rail temperature",
   shopFuel: "Fuel at shop temperature",
-  lines: "Hoses",
+  lines: "Hoses and fittings",
+  vapour: "Vapour",
+  surge: "Surge tank",
+  heat: "Heat and priming",
   bar: "Bar and gallery",
   port: "Sensor port",
   proof: "Leak tests",
@@ -27,12 +30,24 @@ const PLACES: Readonly<Record<string, string>> = {
   stated: "at the voltage of its figures",
   lowerVoltage: "lower voltage",
   upperVoltage: "upper voltage",
+  cooler: "at 50 °C",
+  warmer: "at 60 °C",
+  tank: "hottest tank",
+  soak: "rail after key-off",
+  feed: "feed",
+  suction: "suction",
+  branch: "branch",
+  return: "return",
 };
 
 /** What is counted, by the step before the number; injectors' stages where there is none. */
 const COUNTED: Readonly<Record<string, string>> = {
   sections: "section",
   takeOffs: "take-off",
+  feed: "piece",
+  suction: "piece",
+  branch: "piece",
+  return: "piece",
 };
 
 /** What the number is of, where its method's words hold for several things. */
@@ -93,6 +108,13 @@ const OF: Readonly<Record<string, string>> = {
   fullThreadForTorque: "needed for the torque",
   wallAround: "around the port",
   feed: "feed at its velocity limit",
+  suction: "suction at its velocity limit",
+  inlet: "pump's inlet, at its lowest",
+  soak: "rail after key-off",
+  inletMargin: "pump's inlet",
+  soakMargin: "rail after key-off",
+  byPump: "by the pump",
+  byReturn: "by what returns",
 };
 
 /** The heading of a subject, by the first step of its results' names. */

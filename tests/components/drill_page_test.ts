@@ -1,30 +1,14 @@
 import { assert, assertAlmostEquals, assertEquals, assertStringIncludes } from "@std/assert";
 import { DrillPage } from "@/components/drill_page.ts";
-import type { PlanShown } from "@/components/plan_shown.ts";
 import { RailView } from "@/components/rail_view.ts";
-import { evaluate } from "@/lib/evaluation/mod.ts";
-import { boxesOf, planReady, readPlan, resolvePlan } from "@/lib/plan/mod.ts";
 import dragster from "@/seeds/dragster-vee-methanol.json" with { type: "json" };
 import hillclimb from "@/seeds/hillclimb-four-e85.json" with { type: "json" };
 import twin from "@/seeds/twin-rotor-staged.json" with { type: "json" };
+import { planOf } from "../helpers/plan_of.ts";
+import { shownOf } from "../helpers/shown_of.ts";
 import { attribute, rendered, tags, textOf } from "./render.ts";
 
-await planReady();
-
-function shown(document: unknown): PlanShown {
-  const reading = readPlan(document);
-  assert(reading.ok, JSON.stringify(reading));
-  const { values } = resolvePlan(reading.plan);
-  return {
-    evaluation: evaluate(reading.plan),
-    values,
-    boxes: boxesOf(reading.plan),
-    planPath: "/p/1.abc",
-    system: values.sheet.units,
-  };
-}
-
-const pageOf = (document: unknown): string => rendered(DrillPage(shown(document)));
+const pageOf = (document: unknown): string => rendered(DrillPage(shownOf(planOf(document))));
 
 /** The cells of the hole table's rows whose name begins so. */
 function rowsOf(html: string, name: string): string[][] {
@@ -91,7 +75,7 @@ Deno.test("a port that does not fit has no depths in the hole table and is not d
 });
 
 Deno.test("the sheet leads with what fails, before what is open or assumed", () => {
-  const { evaluation } = shown(twin);
+  const { evaluation } = shownOf(planOf(twin));
   const fails = evaluation.checks.filter((c) => c.step === "drill" && c.verdict === "fails").length;
   assert(fails > 1);
   const text = textOf(pageOf(twin));
@@ -135,7 +119,7 @@ Deno.test("what the hole table leaves out is said", () => {
 });
 
 Deno.test("hole table and depths agree on where the pilot opens", () => {
-  const { evaluation } = shown(hillclimb);
+  const { evaluation } = shownOf(planOf(hillclimb));
   const opened = evaluation.results.port?.stack.at(-1)?.to_m ?? NaN;
   const said = Number(/open all round at ([\d.]+)/.exec(textOf(pageOf(hillclimb)))?.[1]);
   assertAlmostEquals(said / 1000, opened, 5e-6);

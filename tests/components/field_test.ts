@@ -1,6 +1,7 @@
 import { assertEquals, assertStringIncludes } from "@std/assert";
 import { ErrorSummary } from "@/components/error_summary.ts";
 import { Field } from "@/components/field.ts";
+import { labelOf } from "@/components/label_of.ts";
 import { type Assumption, type Field as Declared, fieldAt } from "@/lib/plan/mod.ts";
 import { unitsReady } from "@/lib/units/mod.ts";
 import { attribute, rendered, tags, textOf } from "./render.ts";
@@ -97,4 +98,29 @@ Deno.test("Field lists what is not covered, so that choosing it gives the reason
 Deno.test("Field keeps a word that it does not know", () => {
   const html = rendered(Field({ path: "fuel.name", field: fuel, text: "jet", fault: "Choose." }));
   assertStringIncludes(html, `<option value="jet" selected>jet</option>`);
+});
+
+Deno.test("Field in a row of small boxes is described by the hint at the head of its list", () => {
+  const path = "supply.feed.2.length";
+  const field = fieldAt(path) as Declared;
+  const html = rendered(
+    Field({
+      path,
+      field,
+      text: "",
+      fault: "Length: it is missing.",
+      hintAt: "supply.feed-length-hint",
+    }),
+  );
+  const [input] = tags(html, "input");
+  assertEquals(
+    attribute(input, "aria-describedby"),
+    "supply.feed-length-hint supply.feed.2.length-fault",
+  );
+  assertEquals(textOf(html), "Length Not taken: it is missing.");
+});
+
+Deno.test("an assumption of a list is called what its rows are together", () => {
+  assertEquals(labelOf("supply.feed"), "Feed, pump to rail");
+  assertEquals(labelOf("supply.feed.1.length"), "Feed piece 2, Length");
 });

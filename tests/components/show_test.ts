@@ -3,10 +3,9 @@ import { earlierOfBoxes } from "@/components/earlier.ts";
 import { echoOf } from "@/components/echo.ts";
 import { showBound, showShare, showValue } from "@/components/show.ts";
 import { inPlanUnits, showRange, showSi, unitText } from "@/components/si.ts";
-import { type Field, fieldAt } from "@/lib/plan/mod.ts";
-import { unitsReady } from "@/lib/units/mod.ts";
+import { type Field, fieldAt, planReady } from "@/lib/plan/mod.ts";
 
-await unitsReady();
+await planReady();
 
 const ECHOES: [path: string, typed: string, system: "metric" | "inch", echo: string | undefined][] =
   [

@@ -26,7 +26,7 @@ Deno.test("subjectTitle() names every subject in words", () => {
   assertEquals(["shopFuel", "rail", "lines", "demand", "oddOne"].map(subjectTitle), [
     "Fuel at shop temperature",
     "Rail",
-    "Hoses",
+    "Hoses and fittings",
     "Fuel need",
     "Odd one",
   ]);

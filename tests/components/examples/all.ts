@@ -5,11 +5,15 @@ import { listExamples } from "./lists.ts";
 import { methodExamples } from "./methods.ts";
 import { pageExamples } from "./pages.ts";
 import { planExamples } from "./plan.ts";
+import { plotExamples } from "./plots.ts";
+import { supplyExamples } from "./supply.ts";
 
 /** By component, then by what the example shows. */
 export const EXAMPLES: Examples = {
   ...planExamples,
   ...checkExamples,
+  ...plotExamples,
+  ...supplyExamples,
   ...methodExamples,
   ...listExamples,
   ...pageExamples,

@@ -1,0 +1,48 @@
+/** Lines of a plot, told apart by dash and width. */
+import type { VNode } from "preact";
+import { line } from "d3-shape";
+import { fast } from "./fast.ts";
+import type { Place, PlotPoint } from "./plot_place.ts";
+
+/** A line's dash and width, the same on paper as on a screen. */
+export type LineType = keyof typeof LINES;
+
+/** A line. */
+export interface PlotLine {
+  readonly type: LineType;
+  readonly points: readonly PlotPoint[];
+  /** Set into the line where there is room; then its points must run by rising x. */
+  readonly name?: string;
+}
+
+/** By ISO 128-2: continuous, dashed, dotted, chain, double chain. */
+const LINES = {
+  wide: { width: 3, dash: "none" },
+  solid: { width: 1.5, dash: "none" },
+  dashed: { width: 1.5, dash: "10 4" },
+  dotted: { width: 2, dash: "2 3" },
+  chain: { width: 1.5, dash: "18 3 2 3" },
+  doubleChain: { width: 1.5, dash: "18 3 2 3 2 3" },
+} as const;
+
+/** The package comes without types. */
+const path = (line as () => (points: readonly (readonly [number, number])[]) => string | null)();
+
+/** Width of the lines' own drawing, wide enough for the three decimals that paths have. */
+const ACROSS = 1000;
+
+/** Lines in a drawing that is stretched to the width it finds; their strokes are not. */
+export function plotLines(
+  lines: readonly PlotLine[],
+  place: Place,
+  { top, height }: { readonly top: number; readonly height: number },
+): VNode {
+  return fast`<svg width="100%" height="${height}" y="${top}" viewBox="0 0 ${ACROSS} ${height}" preserveAspectRatio="none" overflow="visible">${
+    lines.map(({ type, points }) => {
+      const { width, dash } = LINES[type];
+      const d = path(points.map(place).map(({ x, y }) => [x * ACROSS, y - top]));
+      return d !== null &&
+        fast`<path d="${d}" fill="none" stroke="currentColor" stroke-width="${width}" stroke-dasharray="${dash}" stroke-linejoin="round" vector-effect="non-scaling-stroke"/>`;
+    })
+  }</svg>`;
+}

@@ -1,0 +1,139 @@
+/** The supply at work: pressures on the way, pump against system, each operating point. */
+import type { VNode } from "preact";
+import { fuelSpecOf } from "@/lib/plan/mod.ts";
+import { formatQuantity } from "@/lib/units/mod.ts";
+import { cautionsOf, DEFERS, fillLine } from "@/lib/walkround/mod.ts";
+import { CautionBox, type CautionShown } from "./caution_box.ts";
+import type { SupplyPoint, SupplyResults } from "@/lib/evaluation/mod.ts";
+import { html } from "./html.ts";
+import { NumberTable } from "./number_table.ts";
+import { OperatingTable } from "./operating_table.ts";
+import type { PlanShown } from "./plan_shown.ts";
+import { PressureProfile } from "./pressure_profile.ts";
+import { PumpChart } from "./pump_chart.ts";
+import { quantityRow } from "./size_numbers.ts";
+
+/** The section; nothing where the supply could not be solved at all. */
+export function SupplyShown(shown: PlanShown): VNode | undefined {
+  const { supply } = shown.evaluation.results;
+  if (!supply) return undefined;
+  return html`
+    <section aria-labelledby="supply-title">
+      <h2 id="supply-title">From the tank to the injectors and back</h2>
+      ${!supply.isPumpKnown && html`
+        <p class="note">
+          The pump's curve is not known yet. Until it is, a pump stands in that gives just what is to
+          be shopped for: what the engine burns and the aim on top.
+        </p>
+      `}
+      ${profile(shown, supply, "peak")}
+      <details class="again">
+        <summary>The same at idle, when nearly all of the flow goes back</summary>
+        ${profile(shown, supply, "idle")}
+      </details>
+      ${supply.isPumpKnown && PumpChart({
+        curves: supply.curves.map(({ name, voltage_V, points }) => ({
+          name,
+          points,
+          ...(voltage_V !== undefined && { voltage_V }),
+        })),
+        system: supply.asked,
+        working: supply.points.flatMap(({ name, found }) =>
+          found
+            ? [{
+              name,
+              flow_m3_s: found.pumped_m3_s,
+              pressure_Pa: found.outlet_Pa - found.inlet_Pa,
+            }]
+            : []
+        ),
+        system_units: shown.system,
+      })}
+      ${OperatingTable({ rows: supply.points.map(rowOf), system: shown.system })}
+      ${NumberTable({ caption: "Heat, vapour and priming", rows: heatRows(shown) })}
+      ${CautionBox({ cautions: cautions(shown), defers: DEFERS })}
+    </section>
+  `;
+}
+
+/** What belongs to hoses, and to the wires of a pump that has some. */
+function cautions({ values, system }: PlanShown): CautionShown[] {
+  const wires = values.pump.drive === "engine" ? [] : ["pump-wiring", "inertia"] as const;
+  return cautionsOf([...wires, "hose-rating", "hose-routing"], fuelSpecOf(values.fuel))
+    .map(({ title, points, source }) => ({
+      title,
+      points: points.map((point) =>
+        fillLine(point, ({ value, kind }) => formatQuantity(value, kind, system))
+      ),
+      source,
+    }));
+}
+
+const WHERE = { peak: "at the power peak", idle: "at idle" } as const;
+
+function profile(
+  { evaluation, values, system }: PlanShown,
+  supply: SupplyResults,
+  id: "peak" | "idle",
+): VNode | undefined {
+  const { vapour, pressures } = evaluation.results;
+  const point = supply.points.find((each) => each.id === id);
+  if (point?.found === undefined) return undefined;
+  const boils_Pa = vapour && pressures && vapour.tankVapour_Pa - pressures.ambient_Pa;
+  return PressureProfile({
+    stretches: id === "peak" ? supply.wayPeak : supply.wayIdle,
+    ...(values.regulator.layout === "return" && { set_Pa: point.should_Pa }),
+    ...(boils_Pa !== undefined && id === "peak" && { vapour_Pa: boils_Pa }),
+    where: WHERE[id],
+    system,
+  });
+}
+
+const REGULATOR = {
+  "holds": "pressure held",
+  "shut": "regulator shut, pressure lower",
+  "wide-open": "return too tight, pressure higher",
+} as const;
+
+function rowOf({ name, burnt_m3_s, manifold_Pa, found, problem }: SupplyPoint) {
+  if (found === undefined) return { name, burnt_m3_s, says: problem ?? "not solved" };
+  return {
+    name,
+    burnt_m3_s,
+    ...(found.terminal_V !== undefined && { voltage_V: found.terminal_V }),
+    pumped_m3_s: found.pumped_m3_s,
+    returned_m3_s: found.returned_m3_s,
+    rail_Pa: found.rail_Pa,
+    differential_Pa: found.rail_Pa - manifold_Pa,
+    says: `${REGULATOR[found.regulator]}${
+      found.within === "within" || found.within === "unknown" ? "" : "; beyond the pump's figures"
+    }`,
+  };
+}
+
+function heatRows(shown: PlanShown) {
+  const { heat, vapour, pump, surge } = shown.evaluation.results;
+  const row = quantityRow.bind(undefined, shown);
+  const perHour = (rate_K_s: number | undefined): number | undefined =>
+    rate_K_s === undefined ? undefined : rate_K_s * 3600;
+  return [
+    ...row(
+      "Tank warmed by the pump, in an hour",
+      perHour(heat?.byPump_K_s),
+      "temperatureDifference",
+      "cruising, at first: it slows as the tank gets rid of heat",
+    ),
+    ...row(
+      "Tank warmed by what returns, in an hour",
+      perHour(heat?.byReturn_K_s),
+      "temperatureDifference",
+      "likewise; often the larger of both, and it rests on an assumed warming",
+    ),
+    ...row("Time to fill feed and rails when empty", heat?.prime_s, "duration"),
+    ...row("At the pump's inlet, at its lowest", vapour?.inlet_Pa, "pressure", "absolute"),
+    ...row("Hottest fuel in the tank boils at", vapour?.tankVapour_Pa, "pressure", "absolute"),
+    ...row("Hot fuel in the rail boils at", vapour?.soakVapour_Pa, "pressure", "absolute"),
+    ...row("Flow held with one pump standing still", pump?.stalled_m3_s, "pumpFlow"),
+    ...row("Lift pump brings", surge?.lift_m3_s, "pumpFlow"),
+  ];
+}
