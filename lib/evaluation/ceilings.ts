@@ -1,15 +1,18 @@
 /** The crank power at which each part of the system reaches its limit. */
+import { findRoot } from "@/lib/basics/mod.ts";
 import { flowAtVelocity } from "@/lib/flow/mod.ts";
 import { fuelCarried } from "@/lib/injector/mod.ts";
+import { isDuct, type Run } from "@/lib/line/mod.ts";
 import { flowAtSpread } from "@/lib/rail/mod.ts";
 import type { Context } from "./context.ts";
 import { CRITERIA } from "./criteria.ts";
 import type { Ceiling } from "./evaluation.ts";
 import type { Results } from "./results.ts";
 import type { DemandResults } from "./subjects/demand.ts";
-import { stagesOf } from "./subjects/injectors.ts";
+import { stagesOf } from "./subjects/stages.ts";
 import type { PressureResults } from "./subjects/pressures.ts";
-import { railSpecOf } from "./subjects/rail.ts";
+import { isOneEnd, railSpecOf } from "./subjects/rail.ts";
+import { pointOf, type SolvedSupply } from "./supply/solved.ts";
 
 /** What limits a part: the fuel it carries, or why that can't be said. */
 interface Carried {
@@ -20,10 +23,15 @@ interface Carried {
 /** Spread at which the rail's ceiling is drawn, the aim of the check. */
 const SPREAD = CRITERIA.railSpread.aim;
 
-/** Finds the ceilings of injectors, pump, feed and rail; says which parts have none. */
-export function ceilingsOf(context: Context, results: Results): Ceiling[] {
+/** Finds the ceiling of each part with everything else as planned; says which parts have none. */
+export function ceilingsOf(
+  context: Context,
+  results: Results,
+  solved: SolvedSupply | undefined,
+): Ceiling[] {
   const { demand, pressures } = results;
-  if (!demand || !pressures) return [];
+  if (!demand || !pressures || !solved) return [];
+  const { values } = context;
   const part = (id: string, title: string, { fuel_kg_s, because }: Carried): Ceiling => ({
     id,
     title,
@@ -34,18 +42,37 @@ export function ceilingsOf(context: Context, results: Results): Ceiling[] {
       : demand.crankPower_W * fuel_kg_s / demand.fuel_kg_s,
     because,
   });
+  const without = (id: string, title: string, because: string): Ceiling => ({
+    id,
+    title,
+    dependsOnPower: false,
+    power_W: undefined,
+    because,
+  });
+  const { suction, back } = solved.supply.system;
   return [
     part("injectors", "Injectors", ofInjectors(context, demand, pressures)),
-    part("pump", "Pump", ofPump(demand, results)),
-    part("feed", "Feed hose", ofFeed(context, demand)),
-    part("rail", "Rail", ofRail(context, results, demand, pressures)),
-    {
-      id: "sensor",
-      title: "Pressure sensor",
-      dependsOnPower: false,
-      power_W: undefined,
-      because: "Its range does not depend on power, only on pressure.",
-    },
+    part("pump", values.pump.count > 1 ? "Pumps" : "Pump", ofPump(demand, results)),
+    suction
+      ? part("suction", "Suction", ofSuction(context, results, demand, solved, suction))
+      : without(
+        "suction",
+        "Suction",
+        "The pump stands in the fuel and has no run to draw through.",
+      ),
+    part("feed", "Feed", ofFeed(context, demand, solved.supply.system.feed)),
+    part("filter", "Filter", ofFilter(context, demand, solved.supply.system.feed)),
+    part("rail", "Rail", ofRail(context, results, demand, solved)),
+    ...(back
+      ? [
+        without(
+          "return",
+          "Return",
+          "It is hardest at idle, when nearly all of the flow goes back.",
+        ),
+      ]
+      : []),
+    without("sensor", "Pressure sensor", "Its range does not depend on power, only on pressure."),
   ];
 }
 
@@ -75,24 +102,87 @@ function ofPump(demand: DemandResults, { pump }: Results): Carried {
   if (pump?.available_m3_s === undefined) {
     return {
       fuel_kg_s: undefined,
-      because: "The pump's flow at this pressure and the lowest voltage is not known.",
+      because: "The most that it delivers with the pressure held is not known.",
     };
   }
   return {
     fuel_kg_s: pump.available_m3_s * demand.fuel.density_kg_m3,
-    because: "No margin is left at this pressure and the lowest voltage.",
+    because: "No margin is left, the battery at its lowest.",
   };
 }
 
-function ofFeed(context: Context, demand: DemandResults): Carried {
-  const limit = CRITERIA.feedVelocity.limit;
-  const flow_m3_s = context.working.run("ceilings.feed_m3_s", flowAtVelocity, {
-    velocity: limit,
-    bore: context.values.supply.feedBore,
-  });
+/** What is burnt, at the limit of velocity in the narrowest hose. */
+function ofVelocity(
+  context: Context,
+  id: "feed" | "suction",
+  run: Run,
+  otherwise_m: number | undefined,
+): number | undefined {
+  const { limit } = CRITERIA[id === "feed" ? "feedVelocity" : "suctionVelocity"];
+  const ducts = run.pieces.filter(({ kind }) => isDuct(kind)).map(({ bore_m }) => bore_m);
+  const bore = ducts.length > 0 ? Math.min(...ducts) : otherwise_m;
+  return bore === undefined
+    ? undefined
+    : context.working.run(`ceilings.${id}_m3_s`, flowAtVelocity, {
+      velocity: limit,
+      bore,
+    });
+}
+
+function ofFeed(context: Context, demand: DemandResults, feed: Run): Carried {
+  const flow_m3_s = ofVelocity(context, "feed", feed, context.values.supply.feedBore);
   return {
-    fuel_kg_s: flow_m3_s * demand.fuel.density_kg_m3,
-    because: `What the engine burns runs at ${context.say(limit, "velocity")}.`,
+    fuel_kg_s: flow_m3_s && flow_m3_s * demand.fuel.density_kg_m3,
+    because: flow_m3_s === undefined
+      ? "No hose of it is listed."
+      : `What the engine burns runs at ${context.say(CRITERIA.feedVelocity.limit, "velocity")}.`,
+  };
+}
+
+/** Velocity or vapour, whichever comes first. */
+function ofSuction(
+  context: Context,
+  { vapour, pressures }: Results,
+  demand: DemandResults,
+  { supply }: SolvedSupply,
+  suction: Run,
+): Carried {
+  const fast_m3_s = ofVelocity(context, "suction", suction, context.values.supply.suctionBore);
+  const { limit: velocity } = CRITERIA.suctionVelocity;
+  const byVelocity = `What the engine burns runs at ${context.say(velocity, "velocity")}.`;
+  const { tank_Pa, head_Pa } = supply.system;
+  const ambient_Pa = pressures?.ambient_Pa;
+  if (fast_m3_s === undefined || vapour === undefined || ambient_Pa === undefined) {
+    return {
+      fuel_kg_s: undefined,
+      because: "Its hose or the fuel's vapour pressure is not known.",
+    };
+  }
+  const spare = (flow_m3_s: number): number =>
+    ambient_Pa + tank_Pa + head_Pa - suction.drop_Pa(flow_m3_s) - vapour.tankVapour_Pa -
+    CRITERIA.inletVapour.limit;
+  const density = demand.fuel.density_kg_m3;
+  if (spare(fast_m3_s) >= 0) return { fuel_kg_s: fast_m3_s * density, because: byVelocity };
+  const because = `Only ${
+    context.say(CRITERIA.inletVapour.limit, "pressure")
+  } are left at the pump's inlet before the hottest fuel boils.`;
+  if (spare(0) <= 0) return { fuel_kg_s: 0, because };
+  const flow_m3_s = findRoot(spare, { from: 0, to: fast_m3_s, tolerance: 1e-6 * fast_m3_s });
+  return { fuel_kg_s: flow_m3_s * density, because };
+}
+
+function ofFilter(context: Context, demand: DemandResults, feed: Run): Carried {
+  const rated = feed.pieces.filter(({ kind }) => kind === "filter")
+    .map(({ stated }) => stated[0]?.flow_m3_s);
+  const least = rated.reduce<number | undefined>(
+    (a, b) => a === undefined || b === undefined ? undefined : Math.min(a, b),
+    rated[0],
+  );
+  return {
+    fuel_kg_s: least && least * demand.fuel.density_kg_m3,
+    because: least === undefined
+      ? "No filter with a rated flow is listed in the feed."
+      : `What the engine burns is its rated flow, ${context.say(least, "pumpFlow")}.`,
   };
 }
 
@@ -100,25 +190,32 @@ function ofRail(
   context: Context,
   { rail, pump }: Results,
   demand: DemandResults,
-  pressures: PressureResults,
+  solved: SolvedSupply,
 ): Carried {
   const { bore, count } = context.values.rail;
-  if (!rail || bore === undefined) {
+  const peak = pointOf(solved, "peak");
+  if (!rail || bore === undefined || peak?.state === undefined) {
     return { fuel_kg_s: undefined, because: "The bore of the gallery is not known." };
   }
+  const differential_Pa = rail.differential_Pa;
   const spec = railSpecOf(
     context,
     { demand, returned_m3_s: pump?.returned_m3_s ?? 0 },
     bore,
     rail.stations_m,
   );
-  const flow_m3_s = flowAtSpread(
-    { ...spec, injectorDifferential_Pa: pressures.differentialPeak_Pa },
-    SPREAD,
-  );
+  const flow_m3_s = isOneEnd(context.values)
+    ? flowAtSpread({ ...spec, injectorDifferential_Pa: differential_Pa }, SPREAD)
+    : undefined;
+  // Fed in another way, pressure differs between injectors with the square of the flow, nearly.
+  const all_m3_s = isOneEnd(context.values)
+    ? flow_m3_s && flow_m3_s * count
+    : rail.steady.flowSpreadWorst > 0
+    ? demand.fuelVolume_m3_s * Math.sqrt(SPREAD / rail.steady.flowSpreadWorst)
+    : undefined;
   return {
-    fuel_kg_s: flow_m3_s && flow_m3_s * count * demand.fuel.density_kg_m3,
-    because: flow_m3_s === undefined
+    fuel_kg_s: all_m3_s && all_m3_s * demand.fuel.density_kg_m3,
+    because: all_m3_s === undefined
       ? "No flow that runs in such a bore spreads so far."
       : `Steady flow differs by ${context.say(SPREAD, "ratio")} between injectors.`,
   };

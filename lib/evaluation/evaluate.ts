@@ -16,7 +16,14 @@ import { findPressures } from "./subjects/pressures.ts";
 import { judgeProof } from "./subjects/proof.ts";
 import { judgePump } from "./subjects/pump.ts";
 import { judgeRail } from "./subjects/rail.ts";
+import { heldPressures, judgeRegulator } from "./subjects/regulator.ts";
 import { judgeSensor } from "./subjects/sensor.ts";
+import { supplyResults } from "./subjects/supply.ts";
+import { judgeSurge } from "./subjects/surge.ts";
+import { findHeat } from "./subjects/heat.ts";
+import { judgeVapour } from "./subjects/vapour.ts";
+import { judgeWiring } from "./subjects/wiring.ts";
+import { type SolvedSupply, solveSupply } from "./supply/solved.ts";
 
 /** Checks that stand open when the fuel need itself can't be found. */
 const ON_DEMAND = [
@@ -24,8 +31,12 @@ const ON_DEMAND = [
   CRITERIA.dutyMaximum,
   CRITERIA.idlePulse,
   CRITERIA.pumpMargin,
+  CRITERIA.pressureHeld,
   CRITERIA.railSpread,
   CRITERIA.feedVelocity,
+  CRITERIA.filterLoss,
+  CRITERIA.inletVapour,
+  CRITERIA.soakVapour,
 ] as const;
 
 /**
@@ -58,11 +69,11 @@ const ON_DEMAND = [
 export function evaluate(plan: Plan): Evaluation {
   const { values, assumed, missing, notes } = resolvePlan(plan);
   const context = new Context(values);
-  const results = resultsOf(context);
+  const { results, solved } = resultsOf(context);
   return {
     results,
     checks: context.checks,
-    ceilings: context.subject([], () => ceilingsOf(context, results)) ?? [],
+    ceilings: context.subject([], () => ceilingsOf(context, results, solved)) ?? [],
     working: context.working.uses,
     assumed,
     missing,
@@ -70,7 +81,9 @@ export function evaluate(plan: Plan): Evaluation {
   };
 }
 
-function resultsOf(context: Context): Results {
+function resultsOf(
+  context: Context,
+): { readonly results: Results; readonly solved: SolvedSupply | undefined } {
   const { working, values } = context;
   const ambient_Pa = working.run("pressures.ambient_Pa", ambientPressure, {
     altitude: values.engine.altitude,
@@ -81,32 +94,67 @@ function resultsOf(context: Context): Results {
   const shopFuel = fuelAt("shopFuel", values.proof.temperature);
   const demand = fuel && judgeDemand(context, { fuel, ambient_Pa });
   const pressures = findPressures(context, ambient_Pa);
-  const fed = demand && pressures ? feed(context, demand, pressures) : withoutDemand(context);
+  const solved = demand && pressures &&
+    context.subject(ON_DEMAND, () => solveSupply(context, demand, pressures));
+  const fed = demand && pressures
+    ? solved ? feed(context, demand, pressures, solved) : NOTHING
+    : withoutDemand(context);
   const proof = shopFuel && judgeProof(context, { fuel: shopFuel, ambient_Pa });
   judgeSensor(context, proof);
   const bar = judgeBar(context, proof);
   const port = judgePort(context);
-  return { demand, pressures, ...fed, bar, port, proof };
+  return { results: { demand, pressures, ...fed, bar, port, proof }, solved };
 }
 
-type Fed = Pick<Results, "injectors" | "pump" | "lines" | "rail">;
+type Fed = Pick<
+  Results,
+  | "injectors"
+  | "pump"
+  | "lines"
+  | "rail"
+  | "supply"
+  | "wiring"
+  | "vapour"
+  | "surge"
+  | "heat"
+>;
+
+const NOTHING: Fed = {
+  injectors: undefined,
+  pump: undefined,
+  lines: undefined,
+  rail: undefined,
+  supply: undefined,
+  wiring: undefined,
+  vapour: undefined,
+  surge: undefined,
+  heat: undefined,
+};
 
 function feed(
   context: Context,
   demand: NonNullable<Results["demand"]>,
   pressures: NonNullable<Results["pressures"]>,
+  solved: SolvedSupply,
 ): Fed {
-  const injectors = judgeInjectors(context, demand, pressures);
-  const pump = judgePump(context, demand, pressures);
-  const lines = judgeLines(context, demand, pump);
-  const returned_m3_s = pump?.returned_m3_s ?? 0;
-  const rail = judgeRail(context, { demand, returned_m3_s }, pressures, injectors);
-  return { injectors, pump, lines, rail };
+  // What the injectors give follows from the pressure that they really see.
+  const held = heldPressures(context, pressures, solved);
+  const injectors = judgeInjectors(context, demand, held);
+  const wiring = judgeWiring(context, solved);
+  const pump = judgePump(context, demand, solved, wiring);
+  judgeRegulator(context, solved);
+  const lines = judgeLines(context, demand, solved);
+  const rail = judgeRail(context, { demand, solved, pump }, held, injectors);
+  const vapour = judgeVapour(context, pressures.ambient_Pa, solved);
+  const surge = judgeSurge(context, demand, solved);
+  const heat = findHeat(context, demand, solved);
+  const supply = supplyResults(context, solved);
+  return { injectors, wiring, pump, lines, rail, vapour, surge, heat, supply };
 }
 
 function withoutDemand(context: Context): Fed {
   for (const criterion of ON_DEMAND) {
     context.check(criterion, { value: undefined, because: "The fuel need could not be found." });
   }
-  return { injectors: undefined, pump: undefined, lines: undefined, rail: undefined };
+  return NOTHING;
 }

@@ -33,3 +33,14 @@ export {
   type SensorTransfer,
   tunerSensor,
 } from "./tuner.ts";
+export type {
+  CurveShown,
+  SupplyFound,
+  SupplyPoint,
+  SupplyResults,
+  WayStretch,
+} from "./subjects/supply.ts";
+export type { HeatResults } from "./subjects/heat.ts";
+export type { SurgeResults } from "./subjects/surge.ts";
+export type { VapourResults } from "./subjects/vapour.ts";
+export type { WiringResults } from "./subjects/wiring.ts";

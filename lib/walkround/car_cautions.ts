@@ -40,6 +40,38 @@ export const CAR_CAUTIONS = {
     ],
     source: COMMON_PRACTICE,
   },
+  "pump-wiring": {
+    title: "Wiring of a fuel pump",
+    points: [
+      {
+        id: "battery",
+        text: "Take the battery's earth lead off before any work on it, with no fuel vapour about.",
+      },
+      {
+        id: "fuse",
+        text:
+          "The fuse stands close to the battery and protects the wire: never fit a larger one " +
+          "than the wire bears.",
+      },
+      {
+        id: "relay",
+        text: "The pump runs over a relay that lets go by itself when the engine stops turning.",
+      },
+      {
+        id: "joints",
+        text:
+          "Crimped or soldered joints, sealed, mechanically held and away from tank and vent: " +
+          "a hot joint or a spark lights vapour.",
+      },
+      {
+        id: "earth",
+        text:
+          "Earth the pump by a wire as thick as its feed; a rusty joint in the body loses what " +
+          "the wire saves.",
+      },
+    ],
+    source: COMMON_PRACTICE,
+  },
   "hose-routing": {
     title: "Where hoses run",
     points: [

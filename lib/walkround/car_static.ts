@@ -72,7 +72,14 @@ export function carStatic(context: ProofContext): Rung {
         "methanol-toxic",
         "skin-eyes",
       ],
-      ["dry-look", line("Look once round before any pressure; then refit the lead."), "battery"],
+      [
+        "dry-look",
+        line(
+          "Look once round before any pressure, along the pump's wires too; then refit the lead.",
+        ),
+        "battery",
+        "pump-wiring",
+      ],
       ["cut-off", line("Try the cut-off switch and the impact cut-off."), "inertia"],
       [
         "prime",

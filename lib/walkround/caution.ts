@@ -24,6 +24,7 @@ export type CautionId =
   | "first-start"
   | "prime-limit"
   | "inertia"
+  | "pump-wiring"
   | "hose-routing"
   | "hose-life"
   | "hose-rating"

@@ -1,10 +1,10 @@
 /** Whether the injectors carry the power, and idle well. */
 import { overSmallestPulse, type Stage, type StageDuties, stageDuty } from "@/lib/injector/mod.ts";
-import { RATING_DENSITY_KG_M3 } from "@/lib/plan/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 import type { DemandResults } from "./demand.ts";
 import type { PressureResults } from "./pressures.ts";
+import { stagesOf, standInStage } from "./stages.ts";
 
 /** What one stage was found to be. */
 export interface StageResults {
@@ -48,9 +48,6 @@ export interface InjectorResults {
 
 const OWED = [CRITERIA.dutyPeak, CRITERIA.dutyMaximum, CRITERIA.idlePulse] as const;
 
-/** An injector to size with where the plan names none; the needed flow does not depend on its flow. */
-const STAND_IN = { flow: 1e-5, pressure: 3e5, deadTime: 1.3e-3, perCylinder: 1 } as const;
-
 /** Judges the stages at the power peak and at maximum speed, and the primary at idle. */
 export function judgeInjectors(
   context: Context,
@@ -60,7 +57,7 @@ export function judgeInjectors(
   return context.subject(OWED, () => {
     const named = stagesOf(context);
     const given = named.length > 0;
-    const sought = standIn(context);
+    const sought = standInStage(context);
     const stages = given ? named : [sought];
     const at = (section: string, interval_s: number): StageDuties | undefined =>
       stageDuty(context.working, section, stages, {
@@ -88,31 +85,6 @@ export function judgeInjectors(
       shopPressure_Pa: undefined,
     };
   });
-}
-
-/** The stages as the injector room takes them. */
-export function stagesOf({ values }: Context): Stage[] {
-  return values.injectors.stages.flatMap((stage): Stage[] =>
-    stage.flow === undefined ? [] : [stageOf(values, { ...stage, flow: stage.flow })]
-  );
-}
-
-/** The injector to shop for: with what is known of the primary stage but its flow. */
-function standIn({ values }: Context): Stage {
-  return stageOf(values, { ...STAND_IN, ...values.injectors.stages[0], flow: STAND_IN.flow });
-}
-
-function stageOf(
-  { engine }: Context["values"],
-  injector: { readonly [Name in keyof typeof STAND_IN]: number },
-): Stage {
-  return {
-    count: injector.perCylinder * engine.cylinders,
-    ratedFlow_m3_s: injector.flow,
-    ratedPressure_Pa: injector.pressure,
-    ratingDensity_kg_m3: RATING_DENSITY_KG_M3,
-    deadTime_s: injector.deadTime,
-  };
 }
 
 function most(a: number | undefined, b: number | undefined): number | undefined {

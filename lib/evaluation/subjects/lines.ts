@@ -1,48 +1,67 @@
-/** How fast the fuel runs in the hoses. */
+/** How fast the fuel runs in the runs, and what the filters lose. */
 import { meanVelocity } from "@/lib/flow/mod.ts";
-import type { Criterion } from "../check.ts";
+import { isDuct, type Piece, type Run } from "@/lib/line/mod.ts";
 import type { Context } from "../context.ts";
+import type { Criterion } from "../check.ts";
 import { CRITERIA } from "../criteria.ts";
+import { recordRun } from "../supply/record_run.ts";
+import { pointOf, type SolvedSupply } from "../supply/solved.ts";
 import type { DemandResults } from "./demand.ts";
-import type { PumpResults } from "./pump.ts";
 
-/** Velocities in the hoses [m/s]; undefined where there is no such hose or its bore is unknown. */
+/** Velocities in the narrowest hose of each run [m/s]; undefined where there is no such run. */
 export interface LineResults {
-  /** From pump to rail [m/s]. */
+  /** From pump to rail, at full power [m/s]. */
   readonly feedVelocity_m_s: number | undefined;
-  /** From tank to pump [m/s]. */
+  /** From tank to pump, at full power [m/s]. */
   readonly suctionVelocity_m_s: number | undefined;
   /** From regulator to tank, engine idling [m/s]. */
   readonly returnVelocity_m_s: number | undefined;
+  /** Lost in the filter that loses most, clean, at full power [Pa]. */
+  readonly filterLoss_Pa: number | undefined;
 }
 
-const OWED = [CRITERIA.feedVelocity, CRITERIA.suctionVelocity, CRITERIA.returnVelocity] as const;
-
-/** Judges the velocities in feed, suction and return. */
+/** Judges velocities and filters. */
 export function judgeLines(
   context: Context,
   demand: DemandResults,
-  pump: PumpResults | undefined,
+  solved: SolvedSupply,
 ): LineResults | undefined {
-  return context.subject(OWED, () => {
-    const { supply, regulator, pump: given } = context.values;
-    const returns = regulator.layout === "return";
+  const { supply } = solved;
+  const { suction, feed, back, regulator } = supply.system;
+  const owed = [
+    CRITERIA.feedVelocity,
+    CRITERIA.filterLoss,
+    ...(suction ? [CRITERIA.suctionVelocity] : []),
+    ...(back ? [CRITERIA.returnVelocity] : []),
+  ];
+  return context.subject(owed, () => {
+    const peak = pointOf(solved, "peak")?.state;
+    const idle = pointOf(solved, "idle")?.state;
     const burnt: Stream = { flow_m3_s: demand.fuelVolume_m3_s, from: "what the engine burns" };
-    const pumped: Stream | undefined = pump?.available_m3_s === undefined
-      ? undefined
-      : { flow_m3_s: pump.available_m3_s, from: "all that the pump gives" };
+    const pumped: Stream = peak === undefined
+      ? burnt
+      : { flow_m3_s: Math.max(peak.pumped_m3_s, burnt.flow_m3_s), from: streamOf(solved) };
+    const inFeed = regulator.place === "tank" ? burnt : pumped;
+    const lost = recordRun(context, "lines.feed", feed, inFeed.flow_m3_s);
+    if (suction) recordRun(context, "lines.suction", suction, pumped.flow_m3_s);
+    if (supply.system.branch) {
+      const each_m3_s = inFeed.flow_m3_s / supply.system.rails.count;
+      recordRun(context, "lines.branch", supply.system.branch, each_m3_s);
+    }
+    const returned = idle && { flow_m3_s: idle.returned_m3_s, from: "what goes back at idle" };
+    if (back && returned) recordRun(context, "lines.return", back, returned.flow_m3_s);
     return {
-      feedVelocity_m_s: velocity(context, CRITERIA.feedVelocity, {
-        bore_m: supply.feedBore,
-        // All that the pump gives runs through the feed when the surplus returns from the rail.
-        ...(returns ? faster(burnt, pumped) : burnt),
-      }),
-      suctionVelocity_m_s: given.place === "tank" ? undefined : velocity(
+      feedVelocity_m_s: velocity(
         context,
-        CRITERIA.suctionVelocity,
-        { bore_m: supply.suctionBore, ...faster(burnt, pumped) },
+        CRITERIA.feedVelocity,
+        feed,
+        inFeed,
+        context.values.supply.feedBore,
       ),
-      returnVelocity_m_s: returns ? returned(context, demand, pump) : undefined,
+      suctionVelocity_m_s: suction && velocity(context, CRITERIA.suctionVelocity, suction, pumped),
+      returnVelocity_m_s: back &&
+        velocity(context, CRITERIA.returnVelocity, back, solved.isPumpKnown ? returned : undefined),
+      filterLoss_Pa: judgeFilter(context, solved, lost, inFeed),
     };
   });
 }
@@ -53,53 +72,69 @@ interface Stream {
   readonly from: string;
 }
 
-/** The pump's flow where it is known and above what is burnt. */
-function faster(burnt: Stream, pumped: Stream | undefined): Stream {
-  return pumped !== undefined && pumped.flow_m3_s > burnt.flow_m3_s ? pumped : burnt;
-}
-
-/** At idle nearly all of the pump's flow goes back. */
-function returned(
-  context: Context,
-  demand: DemandResults,
-  pump: PumpResults | undefined,
-): number | undefined {
-  const { returnBore } = context.values.supply;
-  if (pump?.available_m3_s === undefined) {
-    context.check(CRITERIA.returnVelocity, {
-      value: undefined,
-      because: context.values.pump.points.length === 0
-        ? "Enter the pump's flow: at idle nearly all of it goes back."
-        : "Nearly all of the pump's flow goes back at idle; its figures do not tell it at this pressure and voltage.",
-    });
-    return undefined;
-  }
-  const idle_m3_s = (demand.fuelIdle_kg_s ?? 0) / demand.fuel.density_kg_m3;
-  return velocity(context, CRITERIA.returnVelocity, {
-    bore_m: returnBore,
-    flow_m3_s: Math.max(0, pump.available_m3_s - idle_m3_s),
-    from: "the pump's flow less what idle burns",
-  });
+function streamOf({ isPumpKnown }: SolvedSupply): string {
+  return isPumpKnown ? "all that the pump gives" : "what the pump to shop for gives";
 }
 
 function velocity(
   context: Context,
   criterion: Criterion,
-  hose: Stream & { readonly bore_m: number | undefined },
+  run: Run,
+  stream: Stream | undefined,
+  otherwise_m?: number,
 ): number | undefined {
-  const { bore_m, flow_m3_s, from } = hose;
+  if (stream === undefined) {
+    const because = "Nearly all of the pump's flow goes back at idle: enter its curve.";
+    context.check(criterion, { value: undefined, because });
+    return undefined;
+  }
+  const narrowest = run.pieces.filter(({ kind }) => isDuct(kind))
+    .toSorted((a, b) => a.bore_m - b.bore_m)[0];
+  const bore_m = narrowest?.bore_m ?? otherwise_m;
   if (bore_m === undefined) {
-    context.check(criterion, { value: undefined, because: "Enter the bore of the hose." });
+    context.check(criterion, { value: undefined, because: "No hose or tube of it is listed." });
     return undefined;
   }
   const result = `lines.${criterion.id}_m_s`;
-  const value = context.working.run(result, meanVelocity, { flow: flow_m3_s, bore: bore_m });
+  const value = context.working.run(result, meanVelocity, { flow: stream.flow_m3_s, bore: bore_m });
   context.check(criterion, {
     value,
-    because: `${context.say(flow_m3_s, "pumpFlow")} (${from}) through ${
+    because: `${context.say(stream.flow_m3_s, "pumpFlow")} (${stream.from}) through ${
       context.say(bore_m, "length")
     }.`,
     result,
+  });
+  return value;
+}
+
+function judgeFilter(
+  context: Context,
+  { supply }: SolvedSupply,
+  lost: ReturnType<typeof recordRun>,
+  stream: Stream,
+): number | undefined {
+  const filters = lost.filter(({ piece }) => piece.kind === "filter");
+  const { feed } = supply.system;
+  const isUnstated = (piece: Piece): boolean => feed.unstated.includes(piece);
+  const lacking = filters.find(({ piece }) => isUnstated(piece));
+  const worst = filters.toSorted((a, b) => b.lost_Pa - a.lost_Pa)[0];
+  if (lacking !== undefined || worst === undefined) {
+    const isMeasured = feed.pieces.some(({ name }) => name === "feed, as measured");
+    context.check(CRITERIA.filterLoss, {
+      value: undefined,
+      because: lacking !== undefined
+        ? "Enter a flow and the loss there, as its maker states them, for the filter in the feed."
+        : isMeasured
+        ? "The loss of the feed was measured as a whole: list its pieces to see the filter's."
+        : "No filter is listed in the feed: dirt that passes it ends in an injector. List it.",
+    });
+    return undefined;
+  }
+  const value = worst.lost_Pa;
+  context.check(CRITERIA.filterLoss, {
+    value,
+    because: `${context.say(stream.flow_m3_s, "pumpFlow")} (${stream.from}) run through it.`,
+    ...(worst.result !== undefined && { result: worst.result }),
   });
   return value;
 }

@@ -1,18 +1,25 @@
-/** Whether the pump has margin, hot and on a low battery. */
+/** Whether the pump moves enough, hot and on a low battery. */
 import {
+  type HeldFlow,
+  heldFlow,
   neededPressure,
   pumpAt,
   type PumpDelivery,
-  pumpFlowToAskFor,
   pumpMargin,
-  returnFlow,
+  readPump,
+  type RunningPump,
   STANDARD_GRAVITY_m_s2,
+  type SupplyState,
   type Untold,
 } from "@/lib/supply/mod.ts";
+import { formatShare } from "@/lib/units/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
+import { heldWith } from "../supply/held_with.ts";
+import { figuresOf, pumpsOf } from "../supply/pumps_of.ts";
+import { pointOf, type SolvedSupply } from "../supply/solved.ts";
 import type { DemandResults } from "./demand.ts";
-import type { PressureResults } from "./pressures.ts";
+import type { WiringResults } from "./wiring.ts";
 
 /** What was found for the pump. */
 export interface PumpResults {
@@ -20,16 +27,20 @@ export interface PumpResults {
   readonly need_m3_s: number;
   /** Flow to shop for, the aim included [m^3/s]. */
   readonly shopFlow_m3_s: number;
-  /** Pressure that the pump has to make [Pa, gauge]. */
+  /** Pressure that the pump has to add at that flow [Pa]. */
   readonly pressure_Pa: number;
-  /** Voltage at its terminals, battery lowest [V]. */
-  readonly voltage_V: number;
-  /** Flow there, where its figures tell it [m^3/s]. */
+  /** Voltage at its terminals, battery lowest [V]; undefined for a pump that the engine drives. */
+  readonly voltage_V: number | undefined;
+  /** The most that it delivers with the set pressure held, where its figures tell it [m^3/s]. */
   readonly available_m3_s: number | undefined;
   /** True when the figures were carried to another voltage by the affinity law. */
   readonly scaled: boolean;
   /** Flow beyond the need, as a share of the need. */
   readonly margin: number | undefined;
+  /** The same with the filters due for change. */
+  readonly dirtyMargin: number | undefined;
+  /** What is held with one pump of several standing still [m^3/s]. */
+  readonly stalled_m3_s: number | undefined;
   /** Flow that goes back through the rail at full power [m^3/s]; nought without a return, or with none over. */
   readonly returned_m3_s: number;
 }
@@ -43,136 +54,255 @@ const UNTOLD: Readonly<Record<Untold, string>> = {
   "not-a-curve": "The pump's points do not make a falling curve.",
 };
 
-/** Finds the pump's flow at working pressure and low voltage, and judges its margin. */
+/** Finds the flow that the pumps hold the set pressure with, and judges its margin. */
 export function judgePump(
   context: Context,
   demand: DemandResults,
-  pressures: PressureResults,
+  solved: SolvedSupply,
+  wiring: WiringResults | undefined,
 ): PumpResults | undefined {
   return context.subject([CRITERIA.pumpMargin], () => {
-    const { working, values } = context;
+    const { values } = context;
     const need_m3_s = demand.fuelVolume_m3_s;
-    const pressure_Pa = working.run("pump.pressure_Pa", neededPressure, {
-      railPressure: pressures.railPeak_Pa,
-      losses: values.supply.feedLoss,
-      density: demand.fuel.density_kg_m3,
-      gravity: STANDARD_GRAVITY_m_s2,
-      height: 0,
-    });
-    const voltage_V = values.injectors.lowestVoltage - values.pump.wireLoss;
-    const shopFlow_m3_s = working.run("pump.shopFlow_m3_s", pumpFlowToAskFor, {
-      required: need_m3_s,
-      margin: CRITERIA.pumpMargin.aim,
-    });
-    const delivery = deliveryOf(context, "pump", { pressure_Pa, voltage_V });
-    const available = delivery.available_m3_s;
-    const over = available === undefined
-      ? undefined
-      : working.run("pump.returned_m3_s", returnFlow, { available, required: need_m3_s });
-    const atLowest = marginOf(context, "pump", delivery, need_m3_s);
-    const margin = atLowest.value === undefined
-      ? atStatedVoltage(context, atLowest, { pressure_Pa, voltage_V }, need_m3_s)
-      : atLowest;
+    const peak = pointOf(solved, "peak");
+    const reference_Pa = peak?.reference_Pa ?? 0;
+    const pressure_Pa = askedOf(context, solved, need_m3_s, reference_Pa);
+    const running = peak?.pump;
+    const margin = running
+      ? marginOfCurve(context, running, heldFlow(solved.supply, running, reference_Pa), need_m3_s)
+      : marginOfFigure(context, { pressure_Pa, voltage_V: wiring?.terminal_V }, need_m3_s);
+    const unstated = solved.supply.system.feed.unstated.map(({ name }) => name);
+    const voltage_V = wiring?.terminal_V;
     const wanted = `Needed: ${context.say(need_m3_s, "pumpFlow")} at ${
       context.say(pressure_Pa, "pressure")
-    } and ${context.say(voltage_V, "voltage")}; with the aim ${
-      context.say(shopFlow_m3_s, "pumpFlow")
-    }.`;
+    }${
+      voltage_V === undefined ? "" : ` and ${context.say(voltage_V, "voltage")} at its terminals`
+    }; with the aim ${context.say(solved.shopFlow_m3_s, "pumpFlow")}.`;
+    const dirtyMargin = running &&
+      heldMargin(heldWith(context, demand, running, "dirty", reference_Pa), need_m3_s);
+    const stalled_m3_s = stalledOf(context, solved, peak?.point, reference_Pa);
+    const hasFilter = solved.supply.system.feed.pieces.some(({ kind }) => kind === "filter");
     context.check(CRITERIA.pumpMargin, {
       value: margin.value,
-      because: `${wanted} ${margin.because}`,
-      ...((delivery.scaled || margin !== atLowest) && { atBest: "marginal" as const }),
-      ...(margin.result && { result: margin.result }),
+      because: [
+        wanted,
+        margin.because,
+        stalled_m3_s !== undefined &&
+        `With one of ${values.pump.count} standing still ${
+          context.say(stalled_m3_s, "pumpFlow")
+        } are held.`,
+        dirtyMargin !== undefined && margin.value !== undefined && hasFilter &&
+        `With filters due for change it is ${formatShare(dirtyMargin)}.`,
+        unstated.length > 0 && `Not in it is what is lost in: ${unstated.join(", ")}.`,
+      ].filter(Boolean).join(" "),
+      ...((margin.isEstimate || unstated.length > 0) && { atBest: "marginal" as const }),
+      ...(margin.value !== undefined && { result: "pump.margin" }),
     });
     return {
       need_m3_s,
-      shopFlow_m3_s,
+      shopFlow_m3_s: solved.shopFlow_m3_s,
       pressure_Pa,
       voltage_V,
-      available_m3_s: available,
-      scaled: delivery.scaled,
+      available_m3_s: margin.available_m3_s,
+      scaled: running?.isScaled ?? false,
       margin: margin.value,
-      returned_m3_s: values.regulator.layout === "return" ? Math.max(0, over ?? 0) : 0,
+      dirtyMargin,
+      stalled_m3_s,
+      returned_m3_s: returnedOf(context, peak?.state, solved.isPumpKnown),
     };
   });
 }
 
-/** Pressure and voltage that a flow is wanted at. */
-interface Duty {
-  readonly pressure_Pa: number;
-  readonly voltage_V: number;
+/** What runs on through the rail; what a pump still to be bought would return is nobody's yet. */
+function returnedOf(
+  { values }: Context,
+  state: SupplyState | undefined,
+  isKnown: boolean,
+): number {
+  return values.regulator.layout === "return" && isKnown ? state?.returned_m3_s ?? 0 : 0;
 }
 
-/** What the pumps of the plan deliver at a pressure and voltage. */
-function deliveryOf({ working, values }: Context, section: string, duty: Duty): PumpDelivery {
-  const { pump } = values;
-  const points = pump.points.flatMap(({ pressure, flow }) =>
-    pressure === undefined || flow === undefined ? [] : [{ pressure_Pa: pressure, flow_m3_s: flow }]
-  );
-  return pumpAt(working, section, {
-    curves: [{ voltage_V: pump.voltage, points }],
-    count: pump.count,
-    arrangement: "parallel",
-  }, duty);
+/** The pressure to shop for, with its parts put together as they are shown. */
+function askedOf(
+  { working }: Context,
+  { supply, shopFlow_m3_s }: SolvedSupply,
+  need_m3_s: number,
+  reference_Pa: number,
+): number {
+  const { system } = supply;
+  const asked_Pa = supply.asked_Pa(shopFlow_m3_s, need_m3_s, reference_Pa);
+  const railPressure = Math.max(0, system.regulator.opens_Pa + reference_Pa);
+  return working.run("pump.pressure_Pa", neededPressure, {
+    railPressure,
+    losses: Math.max(0, asked_Pa - railPressure),
+    density: system.liquid.density_kg_m3,
+    gravity: STANDARD_GRAVITY_m_s2,
+    // Height is in the losses, piece by piece.
+    height: 0,
+  });
+}
+
+/** With one pump of several standing still, the others go on if no fuel runs back through it. */
+function stalledOf(
+  { values }: Context,
+  { supply }: SolvedSupply,
+  point: Parameters<typeof pumpsOf>[1] | undefined,
+  reference_Pa: number,
+): number | undefined {
+  const { count, arrangement, checkValves } = values.pump;
+  if (count < 2 || point === undefined) return undefined;
+  if (arrangement !== "series" && checkValves === "no") return undefined;
+  const rest = pumpsOf(values, point, count - 1);
+  return rest && heldFlow(supply, rest, reference_Pa).flow_m3_s;
 }
 
 /** A margin, or why there is none. */
 interface Margin {
   readonly value: number | undefined;
+  readonly available_m3_s: number | undefined;
   readonly because: string;
-  readonly result?: string;
+  readonly isEstimate: boolean;
 }
 
-/**
- * What the figures say at their own voltage, where they say nothing at the lowest:
- * enough for a first verdict, as a pump gives no more at less.
- */
-function atStatedVoltage(context: Context, atLowest: Margin, duty: Duty, required: number): Margin {
-  const { voltage } = context.values.pump;
-  const section = "pump.stated";
-  const delivery = deliveryOf(context, section, { ...duty, voltage_V: voltage });
-  const found = marginOf(context, section, delivery, required);
-  if (found.value === undefined) return atLowest;
-  const because = `${found.because} That is at ${
-    context.say(voltage, "voltage")
-  }; how much less it is at ${
-    context.say(duty.voltage_V, "voltage")
-  } its figures do not tell: enter the points of its curve.`;
-  return { ...found, because };
+const SCALED =
+  "Its figures are for another voltage and were scaled, flow with voltage and pressure with its square: at best marginal, until figures on both sides of this voltage are given.";
+
+function heldMargin({ flow_m3_s }: HeldFlow, need_m3_s: number): number | undefined {
+  return flow_m3_s === undefined ? undefined : flow_m3_s / need_m3_s - 1;
+}
+
+function marginOfCurve(
+  context: Context,
+  running: RunningPump,
+  held: HeldFlow,
+  required: number,
+): Margin {
+  const { flow_m3_s, atLeast_m3_s, atMost_m3_s } = held;
+  const margin = (available: number): number =>
+    context.working.run("pump.margin", pumpMargin, { available, required });
+  const isEstimate = running.isScaled;
+  const scaled = isEstimate ? ` ${SCALED}` : "";
+  if (flow_m3_s !== undefined) {
+    const { at, pressure_Pa } = readPump(running, flow_m3_s);
+    const spare = Math.max(0, 1 - required / flow_m3_s);
+    const worn = spare > 0 ? ` Worn by ${formatShare(spare)} it would just do.` : "";
+    return {
+      value: margin(flow_m3_s),
+      available_m3_s: flow_m3_s,
+      isEstimate,
+      because: `With the pressure held it gives at most ${context.say(flow_m3_s, "pumpFlow")}, at ${
+        context.say(pressure_Pa, "pressure")
+      }${
+        context.values.pump.drive === "engine" ? "" : ` and ${context.say(at, "voltage")}`
+      }.${worn}${scaled}`,
+    };
+  }
+  const limit = CRITERIA.pumpMargin.limit;
+  if (atLeast_m3_s !== undefined && atLeast_m3_s / required - 1 >= limit) {
+    return {
+      value: margin(atLeast_m3_s),
+      available_m3_s: undefined,
+      isEstimate,
+      because: `${UNTOLD["below-table"]} Flow falls with pressure, so it gives at least ${
+        context.say(atLeast_m3_s, "pumpFlow")
+      }.${scaled}`,
+    };
+  }
+  if (atMost_m3_s !== undefined && atMost_m3_s / required - 1 < limit) {
+    return {
+      value: margin(atMost_m3_s),
+      available_m3_s: undefined,
+      isEstimate,
+      because: `${UNTOLD["above-table"]} Flow falls with pressure, so it gives at most ${
+        context.say(atMost_m3_s, "pumpFlow")
+      }.`,
+    };
+  }
+  const why = UNTOLD[atLeast_m3_s === undefined ? "above-table" : "below-table"];
+  return {
+    value: undefined,
+    available_m3_s: undefined,
+    isEstimate,
+    because:
+      `${why} Enter its flow at a pressure beyond that, or ask for a pump that gives the aim there.`,
+  };
+}
+
+/** What a single figure says, at the lowest voltage if it can, else at its own. */
+function marginOfFigure(
+  context: Context,
+  duty: { readonly pressure_Pa: number; readonly voltage_V: number | undefined },
+  required: number,
+): Margin {
+  const [figure] = figuresOf(context.values);
+  const { drive } = context.values.pump;
+  if (figure === undefined || drive === "engine" || duty.voltage_V === undefined) {
+    return untold(
+      drive === "engine"
+        ? "Enter the speed of the pump's figures and at least two points."
+        : `${UNTOLD["no-figures"]} Ask for a pump that gives the aim there.`,
+    );
+  }
+  const at = (voltage_V: number): Margin => {
+    const delivery = deliveryOf(context, { pressure_Pa: duty.pressure_Pa, voltage_V });
+    return marginOfDelivery(context, delivery, required);
+  };
+  const lowest = at(duty.voltage_V);
+  if (lowest.value !== undefined) return lowest;
+  const stated = at(figure.at);
+  if (stated.value === undefined) return lowest;
+  return {
+    ...stated,
+    isEstimate: true,
+    because: `${stated.because} That is at ${
+      context.say(figure.at, "voltage")
+    }; how much less it is at ${
+      context.say(duty.voltage_V, "voltage")
+    } its figures do not tell: enter the points of its curve.`,
+  };
+}
+
+function deliveryOf(
+  { working, values }: Context,
+  duty: { readonly pressure_Pa: number; readonly voltage_V: number },
+): PumpDelivery {
+  return pumpAt(working, "pump", {
+    curves: figuresOf(values).map(({ at, points }) => ({ voltage_V: at, points })),
+    count: values.pump.count,
+    arrangement: values.pump.arrangement ?? "parallel",
+  }, duty);
 }
 
 /** The margin, or what a flow that is only bounded says of it. */
-function marginOf(
-  context: Context,
-  section: string,
-  delivery: PumpDelivery,
-  required: number,
-): Margin {
-  const { available_m3_s, atLeast_m3_s, atMost_m3_s, untold } = delivery;
+function marginOfDelivery(context: Context, delivery: PumpDelivery, required: number): Margin {
+  const { available_m3_s, atLeast_m3_s, atMost_m3_s, untold: reason, scaled } = delivery;
   const margin = (available: number): number =>
-    context.working.run(`${section}.margin`, pumpMargin, { available, required });
-  const estimate = delivery.scaled
-    ? " Its figures are for another voltage and were scaled, flow with voltage and pressure with its square: at best marginal, until a figure at this voltage is given."
-    : "";
+    context.working.run("pump.margin", pumpMargin, { available, required });
+  const estimate = scaled ? ` ${SCALED}` : "";
+  const given = { available_m3_s, isEstimate: scaled };
   if (available_m3_s !== undefined) {
     const because = `The pump gives ${context.say(available_m3_s, "pumpFlow")} there.${estimate}`;
-    return { value: margin(available_m3_s), because, result: `${section}.margin` };
+    return { ...given, value: margin(available_m3_s), because };
   }
-  const why = untold ? UNTOLD[untold] : "";
-  if (atLeast_m3_s !== undefined && margin(atLeast_m3_s) >= CRITERIA.pumpMargin.limit) {
+  const why = reason ? UNTOLD[reason] : "";
+  const limit = CRITERIA.pumpMargin.limit;
+  if (atLeast_m3_s !== undefined && atLeast_m3_s / required - 1 >= limit) {
     const because = `${why} Flow falls with pressure, so it gives at least ${
       context.say(atLeast_m3_s, "pumpFlow")
     }.${estimate}`;
-    return { value: margin(atLeast_m3_s), because, result: `${section}.margin` };
+    return { ...given, value: margin(atLeast_m3_s), because };
   }
-  if (atMost_m3_s !== undefined && margin(atMost_m3_s) < CRITERIA.pumpMargin.limit) {
+  if (atMost_m3_s !== undefined && atMost_m3_s / required - 1 < limit) {
     const because = `${why} Flow falls with pressure, so it gives at most ${
       context.say(atMost_m3_s, "pumpFlow")
     }.`;
-    return { value: margin(atMost_m3_s), because, result: `${section}.margin` };
+    return { ...given, value: margin(atMost_m3_s), because };
   }
-  const todo = untold === "no-figures"
-    ? "Ask for a pump that gives the aim there."
-    : "Enter its flow at a pressure above that, or ask for a pump that gives the aim there.";
-  return { value: undefined, because: `${why} ${todo}` };
+  return untold(
+    `${why} Enter its flow at a pressure above that, or ask for a pump that gives the aim there.`,
+  );
+}
+
+function untold(because: string): Margin {
+  return { value: undefined, available_m3_s: undefined, because, isEstimate: false };
 }

@@ -1,4 +1,4 @@
-import { assert, assertEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import fc from "fast-check";
 import { type Check, CRITERIA, evaluate, type Verdict } from "@/lib/evaluation/mod.ts";
 import { packPlan, type Plan, readPlan, unpackPlan } from "@/lib/plan/mod.ts";
@@ -183,7 +183,8 @@ Deno.test("without boost reference the differential falls by the boost, and duty
   };
   const referenced = open(EIGHT);
   const plain = open({ ...EIGHT, regulator: { reference: "atmosphere" } });
-  assert(Math.abs(plain / referenced - Math.sqrt(3 / 2)) < 1e-6);
+  // The gallery loses some pascals of what the regulator holds.
+  assert(Math.abs(plain / referenced - Math.sqrt(3 / 2)) < 1e-4);
 });
 
 const PUMP_CASES: [name: string, points: object[], verdict: Verdict][] = [
@@ -233,9 +234,10 @@ for (const [name, maximumSpeed, check] of CEILING_CASES) {
     const { ceilings } = evaluate(planOf({ ...EIGHT, engine }));
     const power = ceilings.find(({ id }) => id === "injectors")?.power_W ?? 0;
     const there = planOf({ ...EIGHT, engine: { ...engine, power: `${power} W` } });
-    assert(Math.abs((find(there, check).value ?? 0) - CRITERIA.dutyPeak.limit) < 1e-6);
+    // More flow loses a little more on the way to the injectors.
+    assert(Math.abs((find(there, check).value ?? 0) - CRITERIA.dutyPeak.limit) < 1e-4);
     for (const id of ["duty-peak", "duty-maximum"]) {
-      assert((find(there, id).value ?? 9) <= CRITERIA.dutyPeak.limit + 1e-6, id);
+      assert((find(there, id).value ?? 9) <= CRITERIA.dutyPeak.limit + 1e-4, id);
     }
   });
 }
@@ -251,7 +253,7 @@ Deno.test("in a dead-ended layout a larger pump changes nothing in the rail", ()
     });
     return evaluate(plan).ceilings.find(({ id }) => id === "rail")?.power_W;
   };
-  assertEquals(railCeiling(4), railCeiling(1));
+  assertAlmostEquals(railCeiling(4) ?? 0, railCeiling(1) ?? 1, 1e-6 * (railCeiling(1) ?? 0));
 });
 
 Deno.test("the suction carries all that the pump gives, whatever the layout, and says so", () => {

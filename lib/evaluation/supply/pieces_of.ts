@@ -1,0 +1,88 @@
+/** The pieces of a run as the plan lists them. */
+import {
+  FITTINGS,
+  hoseBore,
+  isDuct,
+  isStated,
+  type Piece,
+  type StatedLoss,
+} from "@/lib/line/mod.ts";
+import type { PlanValues } from "@/lib/plan/mod.ts";
+
+/** The runs that a plan lists. */
+export type RunName = "suction" | "feed" | "branch" | "crossover" | "return" | "lift";
+
+type Row = PlanValues["supply"]["feed"][number];
+
+/** Whether filters are taken as new or as due for change. */
+export type FilterState = "clean" | "dirty";
+
+/** A dirty filter loses so many times what a clean one does, where nothing is stated. Assumed. */
+export const DIRTY_TIMES = 2;
+
+/** What pieces are called in sentences. */
+const NAMES: Readonly<Record<string, string>> = {
+  "corrugated": "corrugated hose",
+  "elbow-45-swept": "45° elbow, swept",
+  "elbow-90-swept": "90° elbow, swept",
+  "elbow-180-swept": "180° elbow, swept",
+  "elbow-45-forged": "45° elbow, forged",
+  "elbow-90-forged": "90° elbow, forged",
+  "elbow-180-forged": "180° elbow, forged",
+  "tee-run": "tee, straight through",
+  "tee-branch": "tee, into the side",
+  "check-valve": "check valve",
+  "quick-connector": "quick connector",
+  "ethanol-sensor": "ethanol content sensor",
+  "other": "other part",
+};
+
+/** Bore of each run where a piece does not say its own [m]. */
+function boreOf({ supply }: PlanValues, run: RunName): number | undefined {
+  switch (run) {
+    case "suction":
+      return supply.suctionBore;
+    case "feed":
+      return supply.feedBore;
+    case "branch":
+      return supply.branchBore;
+    case "crossover":
+      return supply.crossoverBore;
+    case "return":
+      return supply.returnBore;
+    case "lift":
+      return supply.liftBore;
+  }
+}
+
+/** The pieces of a run, in the order of the flow; none where the plan has no such run. */
+export function piecesOf(values: PlanValues, run: RunName, filters: FilterState): Piece[] {
+  const runBore_m = boreOf(values, run);
+  if (runBore_m === undefined) return [];
+  return values.supply[run].flatMap((row): Piece[] => {
+    const kind = row.piece;
+    if (kind === undefined) return [];
+    const dash = row.size && hoseBore(values.supply.hoseFamily, row.size);
+    return [{
+      kind,
+      name: NAMES[kind] ?? kind,
+      bore_m: isStated(kind) ? runBore_m : row.bore ?? dash ?? runBore_m,
+      length_m: isDuct(kind) ? row.length ?? 0 : 0,
+      rise_m: row.rise ?? 0,
+      count: kind in FITTINGS ? row.count ?? 1 : 1,
+      stated: statedOf(row, filters),
+    }];
+  });
+}
+
+/** The stated losses of a row; a filter that is due for change loses more by the same law. */
+function statedOf(row: Row, filters: FilterState): StatedLoss[] {
+  const { flow, loss } = row;
+  if (flow === undefined || loss === undefined) return [];
+  const isDirty = filters === "dirty" && row.piece === "filter";
+  const times = isDirty ? (row.dirtyLoss ?? DIRTY_TIMES * loss) / loss : 1;
+  const first = { flow_m3_s: flow, loss_Pa: times * loss };
+  return row.flow2 === undefined || row.loss2 === undefined
+    ? [first]
+    : [first, { flow_m3_s: row.flow2, loss_Pa: times * row.loss2 }];
+}
