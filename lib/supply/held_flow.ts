@@ -1,7 +1,7 @@
 /** The most that pumps deliver while the set pressure is held. */
 import { findRoot } from "@/lib/basics/mod.ts";
 import { readPump, type RunningPoint, type RunningPump } from "./pump_law.ts";
-import type { Supply } from "./supply_network.ts";
+import type { Supply, SupplyState } from "./supply_network.ts";
 
 /** What {@linkcode heldFlow} finds: a flow, or a bound where the figures end before it. */
 export interface HeldFlow {
@@ -20,12 +20,13 @@ export interface HeldFlow {
  * @param supply The system.
  * @param pump The pumps as they run.
  * @param reference_Pa What the regulator's spring side sees, gauge [Pa].
+ * @param near A solved state of the system, for what the rails lose.
  * @returns The flow, within the pump's figures, or the bound that they give.
  * @throws {InputError} When the pump's curve has fewer than two points.
  *
  * @example Without any loss on the way the curve alone decides
  * ```ts
- * import { assertAlmostEquals } from "@std/assert";
+ * import { assert, assertAlmostEquals } from "@std/assert";
  * import { Run } from "@/lib/line/mod.ts";
  * import { Supply } from "./supply_network.ts";
  *
@@ -47,14 +48,25 @@ export interface HeldFlow {
  *   ],
  * };
  *
- * assertAlmostEquals(heldFlow(supply, pump, 0).flow_m3_s ?? 0, 7e-5, 1e-10);
+ * const near = supply.solve({
+ *   pump, demand_m3_s: 3e-5, injectors: 1e-7, manifold_Pa: 0, reference_Pa: 0,
+ * });
+ *
+ * assert(near.ok);
+ * assertAlmostEquals(heldFlow(supply, pump, 0, near.state).flow_m3_s ?? 0, 7e-5, 1e-8);
  * ```
  */
-export function heldFlow(supply: Supply, pump: RunningPump, reference_Pa: number): HeldFlow {
+export function heldFlow(
+  supply: Supply,
+  pump: RunningPump,
+  reference_Pa: number,
+  near: SupplyState,
+): HeldFlow {
   const first = pump.points[0] as RunningPoint;
   const last = pump.points.at(-1) as RunningPoint;
   const spare = (flow_m3_s: number): number =>
-    readPump(pump, flow_m3_s).pressure_Pa - supply.asked_Pa(flow_m3_s, flow_m3_s, reference_Pa);
+    readPump(pump, flow_m3_s).pressure_Pa -
+    supply.asked_Pa(flow_m3_s, flow_m3_s, reference_Pa, near);
   const none = { flow_m3_s: undefined, atLeast_m3_s: undefined, atMost_m3_s: undefined };
   const from = Math.max(0, first.flow_m3_s);
   if (spare(last.flow_m3_s) >= 0) return { ...none, atLeast_m3_s: last.flow_m3_s };

@@ -198,18 +198,20 @@ function atPressure(points: readonly PumpFigure[], pressure_Pa: number): PumpFig
   return undefined;
 }
 
-/** Keeps the points whose flow rises as the pressure falls, so that the curve is one. */
+/** Flow that counts as none [m^3/s]: 4 mL an hour. */
+const NOTHING_m3_s = 1e-9;
+
+/** Sees to it that flow rises strictly as pressure falls: a pump may give all but the same at any pressure. */
 function falling(points: readonly RunningPoint[]): RunningPoint[] {
   const kept: RunningPoint[] = [];
   for (const point of points) {
-    const last = kept.at(-1);
-    if (last !== undefined && !(point.flow_m3_s > last.flow_m3_s + LEAST_STEP_m3_s)) continue;
-    kept.push(point);
+    const least_m3_s = (kept.at(-1)?.flow_m3_s ?? -Infinity) + LEAST_STEP_m3_s;
+    kept.push(point.flow_m3_s >= least_m3_s ? point : { ...point, flow_m3_s: least_m3_s });
   }
   return kept;
 }
 
-/** Flows nearer than this are one point of a curve [m^3/s]. */
+/** Flows nearer than this can't be told apart [m^3/s]. */
 const LEAST_STEP_m3_s = 1e-10;
 
 /** How several like pumps work together. */
@@ -300,9 +302,7 @@ export function drivenPump({ figures, speed_rev_s }: DrivenPump): RunningPump | 
     current_A: 0,
     at: speed_rev_s,
   })));
-  return points.length < 2 || (points.at(-1)?.flow_m3_s ?? 0) <= 0
-    ? undefined
-    : { points, isScaled: false };
+  return (points.at(-1)?.flow_m3_s ?? 0) <= NOTHING_m3_s ? undefined : { points, isScaled: false };
 }
 
 /**
@@ -329,19 +329,34 @@ export function drivenPump({ figures, speed_rev_s }: DrivenPump): RunningPump | 
  * ```
  */
 export function withRelief(pump: RunningPump, relief_Pa: number): RunningPump {
-  const below = pump.points.filter(({ pressure_Pa }) => pressure_Pa < relief_Pa);
-  const first = below[0];
+  const first = pump.points[0];
   if (first === undefined) return pump;
-  const before = pump.points[pump.points.indexOf(first) - 1];
-  const second = below[1];
-  const [a, b] = before !== undefined ? [before, first] : [first, second ?? first];
-  const slope = a === b ? 0 : (b.flow_m3_s - a.flow_m3_s) / (b.pressure_Pa - a.pressure_Pa);
-  const opens_m3_s = first.flow_m3_s + slope * (relief_Pa - first.pressure_Pa);
-  const valve = (flow_m3_s: number): RunningPoint => ({
+  const opens_m3_s = flowAt(pump.points, relief_Pa);
+  // The pump never makes so much: the valve stays shut.
+  if (first.pressure_Pa <= relief_Pa && opens_m3_s <= LEAST_STEP_m3_s) return pump;
+  const open = (flow_m3_s: number): RunningPoint => ({
     ...first,
     flow_m3_s,
     pressure_Pa: relief_Pa,
   });
-  const shut = opens_m3_s > LEAST_STEP_m3_s ? [valve(0), valve(opens_m3_s)] : [valve(0)];
-  return { ...pump, points: [...shut, ...below.filter((p) => p.flow_m3_s > LEAST_STEP_m3_s)] };
+  const ends = opens_m3_s > LEAST_STEP_m3_s ? [open(0), open(opens_m3_s)] : [open(0)];
+  const below = pump.points.filter(({ pressure_Pa, flow_m3_s }) =>
+    pressure_Pa < relief_Pa && flow_m3_s > Math.max(0, opens_m3_s) + LEAST_STEP_m3_s
+  );
+  if (below.length > 0) return { ...pump, points: [...ends, ...below] };
+  // With every figure above the valve, the last stretch tells how much it displaces unhindered.
+  const most = { ...first, flow_m3_s: flowAt(pump.points, 0), pressure_Pa: 0 };
+  return { ...pump, points: [...ends, most] };
+}
+
+/** Flow of a curve at a pressure; beyond its ends the last stretch runs on. */
+function flowAt(points: readonly RunningPoint[], pressure_Pa: number): number {
+  let i = 1;
+  while (i < points.length - 1 && pressure_Pa < (points[i] as RunningPoint).pressure_Pa) i++;
+  const [a, b] = [points[i - 1], points[i]];
+  if (a === undefined || b === undefined || a.pressure_Pa === b.pressure_Pa) {
+    return b?.flow_m3_s ?? a?.flow_m3_s ?? 0;
+  }
+  const share = (pressure_Pa - a.pressure_Pa) / (b.pressure_Pa - a.pressure_Pa);
+  return a.flow_m3_s + share * (b.flow_m3_s - a.flow_m3_s);
 }

@@ -121,8 +121,11 @@ export type SupplySolution =
   | { readonly ok: true; readonly state: SupplyState }
   | { readonly ok: false; readonly part: string };
 
-/** Share of the opening pressure within which a law must be met [-]. */
+/** Share of the working pressure within which a law must be met [-]. */
 const CLOSENESS = 1e-7;
+
+/** The lowest pressure that anybody injects at [Pa]. */
+const LEAST_WORKING_Pa = 1e5;
 
 /** Flow that a search begins from [m^3/s]: a tenth of a small pump's. */
 const START_m3_s = 1e-5;
@@ -130,7 +133,7 @@ const START_m3_s = 1e-5;
 /** How far past what it is asked an injector's flow is begun, so that its law is read where it is steep [-]. */
 const PAST = 1e-6;
 
-/** Flow through the regulator below which it counts as shut [m^3/s]: a drop an hour. */
+/** Flow through the regulator, past its leak, below which it counts as shut [m^3/s]: a drop an hour. */
 const SHUT_m3_s = 1e-11;
 
 /**
@@ -254,13 +257,15 @@ export class Supply {
     // Injectors take what they are asked, unless the pressure turns out too low.
     start_m3_s.fill(perStation * (1 + PAST), first, first + net.stations.length);
     const found = solveNetwork({ nodes, links }, {
-      tolerance_Pa: CLOSENESS * system.regulator.opens_Pa,
+      tolerance_Pa: CLOSENESS * Math.max(LEAST_WORKING_Pa, system.regulator.opens_Pa),
       start_m3_s,
     });
     if (!found.ok) return { ok: false, part: found.worst };
     const { flows_m3_s, pressures_Pa } = found;
     const pumped_m3_s = isPump ? flows_m3_s[links.length - 1] as number : pump;
-    const returned_m3_s = Math.max(0, flows_m3_s[regulatorAt] as number);
+    const passed_m3_s = flows_m3_s[regulatorAt] as number;
+    const regulator = stateOf(system, passed_m3_s, running.reference_Pa);
+    const returned_m3_s = regulator === "shut" ? 0 : passed_m3_s;
     const injectors = injectorStates(net, system, pressures_Pa, flows_m3_s, first);
     const inlet_Pa = inletOf(system, pumped_m3_s);
     return {
@@ -274,7 +279,7 @@ export class Supply {
         junction_Pa: pressures_Pa[JUNCTION] as number,
         regulator_Pa: pressures_Pa[this.#before] as number,
         back_Pa: system.tank_Pa + (system.back?.drop_Pa(returned_m3_s) ?? 0),
-        state: stateOf(system, returned_m3_s, running.reference_Pa),
+        state: regulator,
         injectors,
         gallery_m3_s: net.stretches.reduce(
           (most, { link }) => Math.max(most, Math.abs(flows_m3_s[link] as number)),
@@ -294,20 +299,24 @@ export class Supply {
    * @param flow_m3_s What the pumps deliver [m^3/s].
    * @param burnt_m3_s What of it is burnt [m^3/s].
    * @param reference_Pa What the regulator's spring side sees, gauge [Pa].
+   * @param near A solved state; what its rails lose is carried to the flow by the square.
    * @returns The pressure they have to add [Pa].
    */
-  asked_Pa(flow_m3_s: number, burnt_m3_s: number, reference_Pa: number): number {
+  asked_Pa(
+    flow_m3_s: number,
+    burnt_m3_s: number,
+    reference_Pa: number,
+    near: SupplyState,
+  ): number {
     const { system } = this;
-    const { regulator, rails } = system;
+    const { place } = system.regulator;
     const returned_m3_s = Math.max(0, flow_m3_s - burnt_m3_s);
     const held_Pa = regulatorDrop(system, reference_Pa, returned_m3_s) + system.tank_Pa;
-    const branches = rails.connection === "series" ? 1 : rails.count;
-    const toRails_Pa = regulator.place === "rail"
-      ? system.feed.drop_Pa(flow_m3_s) + (system.branch?.drop_Pa(flow_m3_s / branches) ?? 0)
-      : regulator.place === "feed"
-      ? system.feed.drop_Pa(flow_m3_s)
+    const inRails_Pa = place === "rail" && near.pumped_m3_s > 0
+      ? (near.junction_Pa - near.regulator_Pa) * (flow_m3_s / near.pumped_m3_s) ** 2
       : 0;
-    return held_Pa + toRails_Pa - inletOf(system, flow_m3_s);
+    const inFeed_Pa = place === "tank" ? 0 : system.feed.drop_Pa(flow_m3_s);
+    return held_Pa + inRails_Pa + inFeed_Pa - inletOf(system, flow_m3_s);
   }
 }
 
@@ -349,7 +358,14 @@ function regulatorLaw(system: SupplySystem, reference_Pa: number): FlowLaw {
   const { opens_Pa, droop_Pa_s_m3, wideOpen } = regulator;
   const spring_Pa = opens_Pa + reference_Pa - tank_Pa;
   const square = wideOpen === undefined ? 0 : wideOpen.loss_Pa / wideOpen.flow_m3_s ** 2;
-  return oneWay((flow_m3_s, into) => {
+  const leaks_m3_s = leakOf(system, reference_Pa);
+  return (flow_m3_s, into) => {
+    if (flow_m3_s < leaks_m3_s) {
+      // Shut: it leaks a trace towards where the pressure is lower, never against it.
+      into.drop_Pa = SHUT_Pa_s_m3 * flow_m3_s;
+      into.slope_Pa_s_m3 = SHUT_Pa_s_m3;
+      return;
+    }
     into.drop_Pa = 0;
     into.slope_Pa_s_m3 = 0;
     back?.law(flow_m3_s, into);
@@ -359,14 +375,19 @@ function regulatorLaw(system: SupplySystem, reference_Pa: number): FlowLaw {
     if (into.drop_Pa > held_Pa) return;
     into.drop_Pa = held_Pa;
     into.slope_Pa_s_m3 = droop_Pa_s_m3;
-  });
+  };
 }
 
-/** What lies across the regulator and the way back at a flow [Pa]. */
+/** What lies across the regulator and the way back at a flow, once it is open [Pa]. */
 function regulatorDrop(system: SupplySystem, reference_Pa: number, flow_m3_s: number): number {
   const at = { drop_Pa: 0, slope_Pa_s_m3: 0 };
-  regulatorLaw(system, reference_Pa)(flow_m3_s, at);
+  regulatorLaw(system, reference_Pa)(Math.max(flow_m3_s, leakOf(system, reference_Pa)), at);
   return at.drop_Pa;
+}
+
+/** What a shut regulator lets by when it is about to open [m^3/s]: a drop in hours. */
+function leakOf({ regulator, tank_Pa }: SupplySystem, reference_Pa: number): number {
+  return Math.max(0, regulator.opens_Pa + reference_Pa - tank_Pa) / SHUT_Pa_s_m3;
 }
 
 function stateOf(
@@ -374,9 +395,10 @@ function stateOf(
   returned_m3_s: number,
   reference_Pa: number,
 ): RegulatorState {
-  if (returned_m3_s <= SHUT_m3_s) return "shut";
   const { opens_Pa, droop_Pa_s_m3 } = system.regulator;
-  const held_Pa = opens_Pa + reference_Pa - system.tank_Pa + droop_Pa_s_m3 * returned_m3_s;
+  const spring_Pa = opens_Pa + reference_Pa - system.tank_Pa;
+  if (returned_m3_s <= leakOf(system, reference_Pa) + SHUT_m3_s) return "shut";
+  const held_Pa = spring_Pa + droop_Pa_s_m3 * returned_m3_s;
   return regulatorDrop(system, reference_Pa, returned_m3_s) > held_Pa ? "wide-open" : "holds";
 }
 
