@@ -1,12 +1,13 @@
 /** The supply at work: pressures on the way, pump against system, each operating point. */
 import type { VNode } from "preact";
 import { fuelSpecOf } from "@/lib/plan/mod.ts";
-import { formatQuantity } from "@/lib/units/mod.ts";
+import { displayUnit, formatQuantity } from "@/lib/units/mod.ts";
 import { cautionsOf, DEFERS, fillLine } from "@/lib/walkround/mod.ts";
 import { CautionBox, type CautionShown } from "./caution_box.ts";
-import type { SupplyPoint, SupplyResults } from "@/lib/evaluation/mod.ts";
+import type { LineResults, SupplyPoint, SupplyResults } from "@/lib/evaluation/mod.ts";
+import { HoleTable } from "./hole_table.ts";
 import { html } from "./html.ts";
-import { NumberTable } from "./number_table.ts";
+import { type NumberRow, NumberTable } from "./number_table.ts";
 import { OperatingTable } from "./operating_table.ts";
 import type { PlanShown } from "./plan_shown.ts";
 import { PressureProfile } from "./pressure_profile.ts";
@@ -50,9 +51,40 @@ export function SupplyShown(shown: PlanShown): VNode | undefined {
         system_units: shown.system,
       })}
       ${OperatingTable({ rows: supply.points.map(rowOf), system: shown.system })}
+      ${injectorTable(shown, supply)}
       ${NumberTable({ caption: "Heat, vapour and priming", rows: heatRows(shown) })}
       ${CautionBox({ cautions: cautions(shown), defers: DEFERS })}
     </section>
+  `;
+}
+
+/** Bounds of the pressure before each injector, where the fuel's speed gives back nothing or all. */
+function injectorTable({ system }: PlanShown, { points }: SupplyResults): VNode | undefined {
+  const found = points.find(({ id }) => id === "peak")?.found;
+  if (found === undefined) return undefined;
+  const several = found.injectors.some(({ rail }) => rail > 0);
+  const { symbol, scale } = displayUnit("pressure", system);
+  // Pascals decide here, which the usual digits would not show.
+  const fine = (pressure_Pa: number): string => (pressure_Pa / scale).toFixed(4);
+  return html`
+    <details class="again">
+      <summary>Each injector at the power peak</summary>
+      ${HoleTable({
+        caption: `Rail pressure in ${symbol}, gauge, from the feed's end on`,
+        columns: [
+          { title: several ? "Rail, place" : "Place" },
+          { title: "Nothing regained", isNumber: true },
+          { title: "All regained", isNumber: true },
+          { title: "Flow", isNumber: true },
+        ],
+        rows: found.injectors.map(({ rail, at_m, pressure_Pa, recovered_Pa, flow_m3_s }) => [
+          `${several ? `${rail + 1}, ` : ""}${formatQuantity(at_m, "length", system)}`,
+          fine(pressure_Pa),
+          fine(recovered_Pa),
+          formatQuantity(flow_m3_s, "flow", system),
+        ]),
+      })}
+    </details>
   `;
 }
 
@@ -112,7 +144,7 @@ function rowOf({ name, burnt_m3_s, manifold_Pa, found, problem }: SupplyPoint) {
 }
 
 function heatRows(shown: PlanShown) {
-  const { heat, vapour, pump, surge } = shown.evaluation.results;
+  const { heat, vapour, pump, surge, wiring, lines } = shown.evaluation.results;
   const row = quantityRow.bind(undefined, shown);
   const perHour = (rate_K_s: number | undefined): number | undefined =>
     rate_K_s === undefined ? undefined : rate_K_s * 3600;
@@ -133,7 +165,28 @@ function heatRows(shown: PlanShown) {
     ...row("At the pump's inlet, at its lowest", vapour?.inlet_Pa, "pressure", "absolute"),
     ...row("Hottest fuel in the tank boils at", vapour?.tankVapour_Pa, "pressure", "absolute"),
     ...row("Hot fuel in the rail boils at", vapour?.soakVapour_Pa, "pressure", "absolute"),
+    ...row(
+      "Wire of the pump warms by",
+      wiring?.warming_K,
+      "temperatureDifference",
+      "a single wire in still air; in a bundle more",
+    ),
+    ...unsettledRows(shown, lines?.unsettled),
     ...row("Flow held with one pump standing still", pump?.stalled_m3_s, "pumpFlow"),
     ...row("Lift pump brings", surge?.lift_m3_s, "pumpFlow"),
   ];
+}
+
+/** Pieces in which the flow may be laminar or turbulent: no law holds there, so both are shown. */
+function unsettledRows(
+  { system }: PlanShown,
+  unsettled: LineResults["unsettled"] = [],
+): NumberRow[] {
+  return unsettled.map(({ name, low_Pa, high_Pa }) => ({
+    label: `Lost in ${name}, between laminar and turbulent`,
+    value: `${formatQuantity(low_Pa, "pressure", system)} to ${
+      formatQuantity(high_Pa, "pressure", system)
+    }`,
+    note: "reckoned with a value between both",
+  }));
 }

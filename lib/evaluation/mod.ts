@@ -20,7 +20,7 @@ export type { Results } from "./results.ts";
 export type { BarResults } from "./subjects/bar.ts";
 export type { DemandResults } from "./subjects/demand.ts";
 export type { InjectorResults, StageResults } from "./subjects/injectors.ts";
-export type { LineResults } from "./subjects/lines.ts";
+export type { LineResults, Unsettled } from "./subjects/lines.ts";
 export type { PortResults } from "./subjects/port.ts";
 export type { PressureResults } from "./subjects/pressures.ts";
 export type { ProofResults } from "./subjects/proof.ts";
@@ -40,7 +40,38 @@ export type {
   SupplyResults,
   WayStretch,
 } from "./subjects/supply.ts";
+export type { PointId } from "./supply/points_of.ts";
 export type { HeatResults } from "./subjects/heat.ts";
 export type { SurgeResults } from "./subjects/surge.ts";
 export type { VapourResults } from "./subjects/vapour.ts";
 export type { WiringResults } from "./subjects/wiring.ts";
+export {
+  SHOPPING_PARTS,
+  type ShoppingFact,
+  type ShoppingFigure,
+  type ShoppingItem,
+  type ShoppingPart,
+  type ShoppingQuantity,
+  type ShoppingSense,
+  type ShoppingShare,
+} from "./shopping/item.ts";
+export { fuelInWords } from "./shopping/fuel_in_words.ts";
+export { shoppingList } from "./shopping/shopping_list.ts";
+export { shoppingCsv } from "./shopping/csv.ts";
+export { type ShownAmount, shownFigure, shownLength, shownQuantity } from "./shopping/shown.ts";
+export type { Change, Remedy } from "./changes/remedy.ts";
+export type { Edit } from "./changes/lever.ts";
+export { whatWouldDo } from "./changes/what_would_do.ts";
+export {
+  type AtShare,
+  type BlendColumn,
+  type BlendComparison,
+  type BlendRow,
+  type BlendsCompared,
+  type BlendShares,
+  blendsOf,
+  type CarriedFigure,
+  evaluateBlends,
+  type NumberAcross,
+  type WorstCase,
+} from "./blends.ts";

@@ -14,7 +14,7 @@ export function trappedNotes({ layout }: ProofContext): Line[] {
   return layout === "dead-ended"
     ? [
       line(
-        "The rail is a dead end: fuel shut in behind a check valve rises as it warms. How far is not " +
+        "The rail is a dead end: fuel shut in behind a check valve, and not let by at the regulator, rises as it warms. How far is not " +
           "computed, as that needs how much the hose yields. Watch the gauge after switching off.",
       ),
     ]

@@ -4,7 +4,7 @@ import { isDuct, type Piece, type Run } from "@/lib/line/mod.ts";
 import type { Context } from "../context.ts";
 import type { Criterion } from "../check.ts";
 import { CRITERIA } from "../criteria.ts";
-import { recordRun } from "../supply/record_run.ts";
+import { type RecordedCost, recordRun } from "../supply/record_run.ts";
 import { pointOf, type SolvedSupply } from "../supply/solved.ts";
 import type { DemandResults } from "./demand.ts";
 
@@ -18,6 +18,18 @@ export interface LineResults {
   readonly returnVelocity_m_s: number | undefined;
   /** Lost in the filter that loses most, clean, at full power [Pa]. */
   readonly filterLoss_Pa: number | undefined;
+  /** Pieces in which the flow is neither laminar nor turbulent, and the bounds of what they lose. */
+  readonly unsettled: readonly Unsettled[];
+}
+
+/** A piece between the regimes. */
+export interface Unsettled {
+  /** Which run and piece. */
+  readonly name: string;
+  /** As laminar flow [Pa]. */
+  readonly low_Pa: number;
+  /** As turbulent flow [Pa]. */
+  readonly high_Pa: number;
 }
 
 /** Judges velocities and filters. */
@@ -43,13 +55,16 @@ export function judgeLines(
       : { flow_m3_s: Math.max(peak.pumped_m3_s, burnt.flow_m3_s), from: streamOf(solved) };
     const inFeed = regulator.place === "tank" ? burnt : pumped;
     const lost = recordRun(context, "lines.feed", feed, inFeed.flow_m3_s);
-    if (suction) recordRun(context, "lines.suction", suction, pumped.flow_m3_s);
-    if (supply.system.branch) {
-      const each_m3_s = inFeed.flow_m3_s / supply.system.rails.count;
-      recordRun(context, "lines.branch", supply.system.branch, each_m3_s);
-    }
+    const { branch, rails } = supply.system;
     const returned = idle && { flow_m3_s: idle.returned_m3_s, from: "what goes back at idle" };
-    if (back && returned) recordRun(context, "lines.return", back, returned.flow_m3_s);
+    const all: Readonly<Record<string, readonly RecordedCost[]>> = {
+      suction: suction ? recordRun(context, "lines.suction", suction, pumped.flow_m3_s) : [],
+      feed: lost,
+      branch: branch
+        ? recordRun(context, "lines.branch", branch, inFeed.flow_m3_s / rails.count)
+        : [],
+      return: back && returned ? recordRun(context, "lines.return", back, returned.flow_m3_s) : [],
+    };
     return {
       feedVelocity_m_s: velocity(
         context,
@@ -62,6 +77,11 @@ export function judgeLines(
       returnVelocity_m_s: back &&
         velocity(context, CRITERIA.returnVelocity, back, solved.isPumpKnown ? returned : undefined),
       filterLoss_Pa: judgeFilter(context, solved, lost, inFeed),
+      unsettled: Object.entries(all).flatMap(([run, costs]) =>
+        costs.flatMap(({ piece, bounds }) =>
+          bounds ? [{ name: `${piece.name} of the ${run}`, ...bounds }] : []
+        )
+      ),
     };
   });
 }
@@ -110,7 +130,7 @@ function velocity(
 function judgeFilter(
   context: Context,
   { supply }: SolvedSupply,
-  lost: ReturnType<typeof recordRun>,
+  lost: readonly RecordedCost[],
   stream: Stream,
 ): number | undefined {
   const filters = lost.filter(({ piece }) => piece.kind === "filter");

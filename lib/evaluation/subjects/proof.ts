@@ -60,7 +60,8 @@ export function judgeProof(
  * least so high.
  */
 function pumpLimits({ pump }: PlanValues): FaultInput {
-  if (pump.shutOff !== undefined) return { pumpShutOff_Pa: pump.shutOff };
+  const limit = pump.drive === "engine" ? pump.relief : pump.shutOff;
+  if (limit !== undefined) return { pumpShutOff_Pa: limit };
   let highest: { readonly pressure: number; readonly flow: number } | undefined;
   for (const { pressure, flow } of pump.points) {
     if (pressure === undefined || flow === undefined) continue;
@@ -101,8 +102,8 @@ function judgeRating(
   { pressures, fault, weakest }: Pick<ProofResults, "pressures" | "fault" | "weakest">,
 ): void {
   const isPumpOpen = fault === undefined || fault.isLeast;
-  // Trapped fuel is not computed: in a dead end the pump's limit is only a lower bound.
-  const isTrapping = context.values.regulator.layout === "dead-ended";
+  // Trapped fuel is not computed: where it can be, the pump's limit is only a lower bound.
+  const isTrapping = canTrap(context.values);
   const isLeast = isPumpOpen || isTrapping;
   const by = [
     pressures.governs === "working"
@@ -133,6 +134,13 @@ function judgeRating(
     ...(isLeast && { atBest: "marginal" as const }), // a bound can't show that it meets
     result: "proof.wantedPressure_Pa",
   });
+}
+
+/** Fuel is shut in where a check valve stands between the regulator, which lets it by, and the rail. */
+function canTrap({ regulator, supply }: PlanValues): boolean {
+  if (regulator.layout === "return") return false;
+  const between = regulator.place === "feed" ? supply.branch : [...supply.feed, ...supply.branch];
+  return between.some(({ piece }) => piece === "check-valve");
 }
 
 function judgeNumbers(context: Context, numbers: ProofNumbers | undefined): void {

@@ -9,15 +9,16 @@ import {
   readPump,
   type RunningPump,
   STANDARD_GRAVITY_m_s2,
+  type Supply,
   type SupplyState,
   type Untold,
 } from "@/lib/supply/mod.ts";
 import { formatShare } from "@/lib/units/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
-import { heldWith } from "../supply/held_with.ts";
-import { figuresOf, pumpsOf } from "../supply/pumps_of.ts";
-import { pointOf, type SolvedSupply } from "../supply/solved.ts";
+import { withDirtyFilters } from "../supply/dirty_filters.ts";
+import { figuresOf, type PumpDrive, pumpsOf } from "../supply/pumps_of.ts";
+import { askedAtPeak, pointOf, type SolvedSupply } from "../supply/solved.ts";
 import type { DemandResults } from "./demand.ts";
 import type { WiringResults } from "./wiring.ts";
 
@@ -65,11 +66,18 @@ export function judgePump(
     const { values } = context;
     const need_m3_s = demand.fuelVolume_m3_s;
     const peak = pointOf(solved, "peak");
-    const reference_Pa = peak?.reference_Pa ?? 0;
+    const { state, pump: running } = peak ?? {};
+    if (peak === undefined || state === undefined) {
+      const because = peak?.problem ?? "No state was found at the power peak.";
+      context.check(CRITERIA.pumpMargin, { value: undefined, because });
+      return undefined;
+    }
+    const { reference_Pa } = peak;
     const pressure_Pa = askedOf(context, solved, need_m3_s, reference_Pa);
-    const running = peak?.pump;
+    const held = (pump: RunningPump, supply: Supply = solved.supply): HeldFlow =>
+      heldFlow(supply, pump, reference_Pa, state);
     const margin = running
-      ? marginOfCurve(context, running, heldFlow(solved.supply, running, reference_Pa), need_m3_s)
+      ? marginOfCurve(context, running, held(running), need_m3_s)
       : marginOfFigure(context, { pressure_Pa, voltage_V: wiring?.terminal_V }, need_m3_s);
     const unstated = solved.supply.system.feed.unstated.map(({ name }) => name);
     const voltage_V = wiring?.terminal_V;
@@ -79,8 +87,8 @@ export function judgePump(
       voltage_V === undefined ? "" : ` and ${context.say(voltage_V, "voltage")} at its terminals`
     }; with the aim ${context.say(solved.shopFlow_m3_s, "pumpFlow")}.`;
     const dirtyMargin = running &&
-      heldMargin(heldWith(context, demand, running, "dirty", reference_Pa), need_m3_s);
-    const stalled_m3_s = stalledOf(context, solved, peak?.point, reference_Pa);
+      heldMargin(held(running, withDirtyFilters(context, demand)), need_m3_s);
+    const stalled_m3_s = stalledOf(context, peak.point, held);
     const hasFilter = solved.supply.system.feed.pieces.some(({ kind }) => kind === "filter");
     context.check(CRITERIA.pumpMargin, {
       value: margin.value,
@@ -108,7 +116,7 @@ export function judgePump(
       margin: margin.value,
       dirtyMargin,
       stalled_m3_s,
-      returned_m3_s: returnedOf(context, peak?.state, solved.isPumpKnown),
+      returned_m3_s: returnedOf(context, state, solved.isPumpKnown),
     };
   });
 }
@@ -116,21 +124,21 @@ export function judgePump(
 /** What runs on through the rail; what a pump still to be bought would return is nobody's yet. */
 function returnedOf(
   { values }: Context,
-  state: SupplyState | undefined,
+  state: SupplyState,
   isKnown: boolean,
 ): number {
-  return values.regulator.layout === "return" && isKnown ? state?.returned_m3_s ?? 0 : 0;
+  return values.regulator.layout === "return" && isKnown ? state.returned_m3_s : 0;
 }
 
 /** The pressure to shop for, with its parts put together as they are shown. */
 function askedOf(
   { working }: Context,
-  { supply, shopFlow_m3_s }: SolvedSupply,
+  solved: SolvedSupply,
   need_m3_s: number,
   reference_Pa: number,
 ): number {
-  const { system } = supply;
-  const asked_Pa = supply.asked_Pa(shopFlow_m3_s, need_m3_s, reference_Pa);
+  const { system } = solved.supply;
+  const asked_Pa = askedAtPeak(solved, solved.shopFlow_m3_s, need_m3_s) ?? 0;
   const railPressure = Math.max(0, system.regulator.opens_Pa + reference_Pa);
   return working.run("pump.pressure_Pa", neededPressure, {
     railPressure,
@@ -145,15 +153,14 @@ function askedOf(
 /** With one pump of several standing still, the others go on if no fuel runs back through it. */
 function stalledOf(
   { values }: Context,
-  { supply }: SolvedSupply,
-  point: Parameters<typeof pumpsOf>[1] | undefined,
-  reference_Pa: number,
+  point: PumpDrive,
+  held: (pump: RunningPump) => HeldFlow,
 ): number | undefined {
   const { count, arrangement, checkValves } = values.pump;
-  if (count < 2 || point === undefined) return undefined;
+  if (count < 2) return undefined;
   if (arrangement !== "series" && checkValves === "no") return undefined;
   const rest = pumpsOf(values, point, count - 1);
-  return rest && heldFlow(supply, rest, reference_Pa).flow_m3_s;
+  return rest && held(rest).flow_m3_s;
 }
 
 /** A margin, or why there is none. */

@@ -98,7 +98,7 @@ function judge(
       context.say(held_Pa, "pressure")
     } of ${context.say(should_Pa, "pressure")}; ${
       STATES[state?.state ?? "holds"]
-    }.${short}${beyond}`,
+    }${way}.${short}${beyond}`,
     ...(beyond !== "" && { atBest: "marginal" as const }),
   });
 }

@@ -3,7 +3,13 @@ import type { PieceCost, Run } from "@/lib/line/mod.ts";
 import type { InjectorState, RegulatorState, RunningPump, SupplyState } from "@/lib/supply/mod.ts";
 import type { Context } from "../context.ts";
 import type { PointId } from "../supply/points_of.ts";
-import { pointOf, railOf, type SolvedPoint, type SolvedSupply } from "../supply/solved.ts";
+import {
+  askedAtPeak,
+  pointOf,
+  railOf,
+  type SolvedPoint,
+  type SolvedSupply,
+} from "../supply/solved.ts";
 
 /** One operating point. Pressures gauge. */
 export interface SupplyPoint {
@@ -224,14 +230,11 @@ function curveOf(name: string, { points }: RunningPump, isDriven: boolean): Curv
 const ASKED = 12;
 
 function askedBy(solved: SolvedSupply): { flow_m3_s: number; pressure_Pa: number }[] {
-  const peak = pointOf(solved, "peak");
-  if (peak === undefined) return [];
-  const most = 1.3 * Math.max(solved.shopFlow_m3_s, peak.state?.pumped_m3_s ?? 0);
-  return Array.from({ length: ASKED + 1 }, (_, i) => {
-    const flow_m3_s = most * i / ASKED;
-    return {
-      flow_m3_s,
-      pressure_Pa: solved.supply.asked_Pa(flow_m3_s, flow_m3_s, peak.reference_Pa),
-    };
-  });
+  const pumped_m3_s = pointOf(solved, "peak")?.state?.pumped_m3_s ?? 0;
+  const most = 1.3 * Math.max(solved.shopFlow_m3_s, pumped_m3_s);
+  return Array.from({ length: ASKED + 1 }, (_, i) => most * i / ASKED)
+    .flatMap((flow_m3_s) => {
+      const pressure_Pa = askedAtPeak(solved, flow_m3_s, flow_m3_s);
+      return pressure_Pa === undefined ? [] : [{ flow_m3_s, pressure_Pa }];
+    });
 }

@@ -8,10 +8,10 @@ import {
   terminalVoltage,
   WIRES,
 } from "@/lib/wiring/mod.ts";
-import type { Context } from "../context.ts";
+import { type Context, known } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 import { figuresOf } from "../supply/pumps_of.ts";
-import { pointOf, type SolvedPoint, type SolvedSupply } from "../supply/solved.ts";
+import { askedAtPeak, pointOf, type SolvedPoint, type SolvedSupply } from "../supply/solved.ts";
 
 /** What was found for the wiring of one pump. */
 export interface WiringResults {
@@ -76,13 +76,14 @@ export function judgeWiring(
 /** From the pump's own figures; else from the power that the flow to shop for takes. */
 function currentOf(
   { working, values }: Context,
-  { supply, shopFlow_m3_s }: SolvedSupply,
+  solved: SolvedSupply,
   peak: SolvedPoint | undefined,
 ): number {
   const reading = peak?.state?.pump;
   if (reading !== undefined) return reading.current_A;
   const { count, efficiency } = values.pump;
-  const asked_Pa = supply.asked_Pa(shopFlow_m3_s, shopFlow_m3_s, peak?.reference_Pa ?? 0);
+  const { shopFlow_m3_s } = solved;
+  const asked_Pa = known(askedAtPeak(solved, shopFlow_m3_s, shopFlow_m3_s), "pump.points");
   const needed = { flow: shopFlow_m3_s / count, pressureRise: Math.max(0, asked_Pa) };
   // A pump that gives more than is needed draws more, too.
   const [figure] = figuresOf(values).flatMap(({ points }) => points);

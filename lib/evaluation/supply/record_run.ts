@@ -17,7 +17,22 @@ import type { Context } from "../context.ts";
 export interface RecordedCost extends PieceCost {
   /** The result in the working; undefined where nothing was to be worked out. */
   readonly result: string | undefined;
+  /** What friction may take at the least and most, where the flow is between the regimes. */
+  readonly bounds: Bounds | undefined;
 }
+
+/** Bounds of a loss. */
+export interface Bounds {
+  /** As laminar flow [Pa]. */
+  readonly low_Pa: number;
+  /** As turbulent flow [Pa]. */
+  readonly high_Pa: number;
+}
+
+/** What was recorded of a piece. */
+type Recorded = Pick<RecordedCost, "result" | "bounds">;
+
+const NOTHING: Recorded = { result: undefined, bounds: undefined };
 
 /**
  * Records what each piece of a run loses at a flow. What a check valve holds back, a step
@@ -31,9 +46,9 @@ export function recordRun(
 ): RecordedCost[] {
   return run.costs(flow_m3_s).map((cost, i) => ({
     ...cost,
-    result: flow_m3_s > LEAST_m3_s
+    ...(flow_m3_s > LEAST_m3_s
       ? recordPiece(context, `${section}.${i}`, cost.piece, run, flow_m3_s)
-      : undefined,
+      : NOTHING),
   }));
 }
 
@@ -46,23 +61,32 @@ function recordPiece(
   piece: Piece,
   { liquid }: Run,
   flow_m3_s: number,
-): string | undefined {
+): Recorded {
   const { kind, bore_m: bore } = piece;
   const { density_kg_m3: density, viscosity_Pa_s: viscosity } = liquid;
   if (isStated(kind)) {
     const power = pieceLoss(piece, liquid)?.power;
-    if (power === undefined) return undefined;
+    if (power === undefined) return NOTHING;
     const { loss_Pa: loss, flow_m3_s: flow, exponent } = power;
     const inputs = { loss, flow, newFlow: flow_m3_s, exponent };
     working.run(`${at}.lost_Pa`, statedLoss, inputs);
-    return `${at}.lost_Pa`;
+    return { result: `${at}.lost_Pa`, bounds: undefined };
   }
   if (isDuct(kind)) {
     const length_m = piece.length_m * piece.count;
     const roughness_m = kind === "tube" ? ROUGHNESS_M.tube : ROUGHNESS_M.hose;
     const pipe = { flow_m3_s, bore_m: bore, roughness_m, length_m };
-    pipeFlow(working, at, { ...pipe, density_kg_m3: density, viscosity_Pa_s: viscosity });
-    return `${at}.pressureDrop_Pa`;
+    const found = pipeFlow(working, at, {
+      ...pipe,
+      density_kg_m3: density,
+      viscosity_Pa_s: viscosity,
+    });
+    return {
+      result: `${at}.pressureDrop_Pa`,
+      bounds: found.regime === "transitional"
+        ? { low_Pa: found.pressureDropLow_Pa, high_Pa: found.pressureDropHigh_Pa }
+        : undefined,
+    };
   }
   const velocity = working.run(`${at}.velocity_m_s`, meanVelocity, { flow: flow_m3_s, bore });
   const reynolds = working.run(`${at}.reynolds`, reynoldsNumber, {
@@ -78,5 +102,5 @@ function recordPiece(
     reynolds,
   });
   working.run(`${at}.lost_Pa`, minorLoss, { lossCoefficient, density, velocity });
-  return `${at}.lost_Pa`;
+  return { result: `${at}.lost_Pa`, bounds: undefined };
 }

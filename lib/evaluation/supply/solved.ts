@@ -146,3 +146,17 @@ export function pointOf(solved: SolvedSupply, id: PointId): SolvedPoint | undefi
 export function railOf({ injectors }: SupplyState): number {
   return injectors.reduce((sum, { pressure_Pa }) => sum + pressure_Pa, 0) / injectors.length;
 }
+
+/**
+ * Pressure that the pumps have to add for a flow at the power peak, of which a part is burnt
+ * [Pa]; undefined where no state was found there.
+ */
+export function askedAtPeak(
+  solved: SolvedSupply,
+  flow_m3_s: number,
+  burnt_m3_s: number,
+): number | undefined {
+  const peak = pointOf(solved, "peak");
+  return peak?.state &&
+    solved.supply.asked_Pa(flow_m3_s, burnt_m3_s, peak.reference_Pa, peak.state);
+}

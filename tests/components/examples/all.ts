@@ -1,4 +1,5 @@
 /** The examples of every component. */
+import { blendExamples } from "./blends.ts";
 import { checkExamples } from "./checks.ts";
 import type { Examples } from "./example.ts";
 import { listExamples } from "./lists.ts";
@@ -7,6 +8,7 @@ import { pageExamples } from "./pages.ts";
 import { planExamples } from "./plan.ts";
 import { plotExamples } from "./plots.ts";
 import { supplyExamples } from "./supply.ts";
+import { shoppingExamples } from "./shopping.ts";
 
 /** By component, then by what the example shows. */
 export const EXAMPLES: Examples = {
@@ -17,4 +19,6 @@ export const EXAMPLES: Examples = {
   ...methodExamples,
   ...listExamples,
   ...pageExamples,
+  ...shoppingExamples,
+  ...blendExamples,
 };

@@ -101,12 +101,13 @@ for (const [says, pump, weakestRating, verdict, because] of RATINGS) {
   });
 }
 
-Deno.test("a dead end never meets, as its shut-in fuel is not computed", () => {
-  const dead = (weakestRating: string) =>
+Deno.test("a dead end behind a check valve never meets, as its shut-in fuel is not computed", () => {
+  const dead = (weakestRating: string, feed = [{ piece: "check-valve" }]) =>
     find(
       evaluated({
         pump: { shutOff: "9 bar" },
         regulator: { layout: "dead-ended" },
+        supply: { feed },
         proof: { weakestPart: "feed hose", weakestRating },
       }),
       "proof-rating",
@@ -120,6 +121,8 @@ Deno.test("a dead end never meets, as its shut-in fuel is not computed", () => {
   );
   assert(!strong.because.includes("Until the pump's"), strong.because);
   assertEquals(dead("8 bar").verdict, "fails");
+  // Without a valve between them, the regulator lets shut-in fuel by.
+  assertEquals(dead("10 bar", []).verdict, "meets");
 });
 
 Deno.test("a weakest part that comes off for the proof is said to", () => {
