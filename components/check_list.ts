@@ -15,6 +15,8 @@ export interface CheckListProps {
   readonly system: System;
   /** Where the working of a result is shown, if it is: `(result) => "#working-" + result`. */
   readonly workingHref?: ((result: string) => string | undefined) | undefined;
+  /** Where it is said what would mend a check: `(id) => "changes#" + id`. */
+  readonly changesHref?: ((checkId: string) => string) | undefined;
 }
 
 const WHAT_TO_DO: Readonly<Record<Outcome, string>> = {
@@ -25,7 +27,8 @@ const WHAT_TO_DO: Readonly<Record<Outcome, string>> = {
 };
 
 /** The checks in groups by verdict, those to look at first on top. */
-export function CheckList({ checks, system, workingHref }: CheckListProps): VNode {
+export function CheckList(props: CheckListProps): VNode {
+  const { checks } = props;
   return html`
     <div class="checks">
       ${WORST_FIRST.map((verdict) => {
@@ -34,7 +37,7 @@ export function CheckList({ checks, system, workingHref }: CheckListProps): VNod
           <section class="check-group">
             <h3>${Verdict({ verdict })} <small>${WHAT_TO_DO[verdict]}: ${group.length}</small></h3>
             <ul>
-              ${group.map((check) => item(check, system, workingHref))}
+              ${group.map((check) => item(check, props))}
             </ul>
           </section>
         `;
@@ -43,10 +46,13 @@ export function CheckList({ checks, system, workingHref }: CheckListProps): VNod
   `;
 }
 
-function item(check: Check, system: System, workingHref: CheckListProps["workingHref"]): VNode {
+function item(check: Check, { system, workingHref, changesHref }: CheckListProps): VNode {
   const { id, title, value, limit, aim, margin, kind, sense, because, source, without } = check;
   const href = check.result === undefined ? undefined : workingHref?.(check.result);
   const link = href !== undefined && [" ", html`<a href=${href}>Show the working</a>`];
+  const isMended = check.verdict === "fails" || check.verdict === "marginal";
+  const mend = isMended && changesHref &&
+    html`<p class="screen-only"><a href=${changesHref(id)}>What would do</a></p>`;
   return html`
     <li class=${`check check-${check.verdict}`} id=${`check-${id}`}>
       <h4>${title}</h4>
@@ -60,6 +66,7 @@ function item(check: Check, system: System, workingHref: CheckListProps["working
         )}
       </dl>
       <p>${unbroken(sentence(because))}</p>
+      ${mend}
       <p class="source">
         ${without && `${sentence(capital(without))} `}Source: ${sentence(source)}${link}
       </p>

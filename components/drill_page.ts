@@ -4,6 +4,7 @@ import { formatIn, formatNumber, formatQuantity } from "@/lib/units/mod.ts";
 import { PORTS } from "@/lib/thread/mod.ts";
 import type { Check, PortResults } from "@/lib/evaluation/mod.ts";
 import { CautionBox } from "./caution_box.ts";
+import { changesHref } from "./changes_link.ts";
 import { CheckList } from "./check_list.ts";
 import { drillCautions, drillSteps } from "./drill_steps.ts";
 import { HoleTable } from "./hole_table.ts";
@@ -43,7 +44,12 @@ export function DrillPage(shown: PlanShown): VNode {
     ${view(shown)} ${holes(shown)} ${port(shown)}
     <section aria-labelledby="drill-verdicts">
       <h2 id="drill-verdicts">Verdicts</h2>
-      ${CheckList({ checks, system, workingHref: workingHref(shown) })}
+      ${CheckList({
+        checks,
+        system,
+        workingHref: workingHref(shown),
+        changesHref: changesHref(shown),
+      })}
     </section>
     <section aria-labelledby="order">
       <h2 id="order">Order of the work</h2>

@@ -17,6 +17,7 @@ import {
   walkRoundLists,
 } from "@/lib/walkround/mod.ts";
 import { type CautionShown } from "./caution_box.ts";
+import { changesHref } from "./changes_link.ts";
 import { CheckList } from "./check_list.ts";
 import { html } from "./html.ts";
 import { type NumberRow, NumberTable } from "./number_table.ts";
@@ -40,7 +41,12 @@ export function ProvePage(shown: PlanShown): VNode {
     <section aria-labelledby="proof-pressures">
       <h2 id="proof-pressures">Pressures and numbers</h2>
       ${NumberTable({ caption: "All pressures gauge", rows: pressureRows(shown) })}
-      ${CheckList({ checks, system, workingHref: workingHref(shown) })}
+      ${CheckList({
+        checks,
+        system,
+        workingHref: workingHref(shown),
+        changesHref: changesHref(shown),
+      })}
     </section>
     ${context === undefined ? withoutNumbers(shown) : tests(shown, context)}
   `;

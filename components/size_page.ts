@@ -1,8 +1,10 @@
 /** The Size sheet: will it feed the engine? */
 import type { VNode } from "preact";
 import type { Step } from "@/lib/evaluation/mod.ts";
+import { fuelSpecOf } from "@/lib/plan/mod.ts";
 import { AssumptionList } from "./assumption_list.ts";
 import { CeilingsChart } from "./ceilings_chart.ts";
+import { changesHref } from "./changes_link.ts";
 import { CheckList } from "./check_list.ts";
 import { earlierOf } from "./earlier.ts";
 import { html } from "./html.ts";
@@ -37,7 +39,19 @@ function found(shown: PlanShown): (VNode | undefined)[] {
         ${VerdictSummary({ verdicts: checks.map(({ verdict }) => verdict) })}
         ${target_W !== undefined &&
           CeilingsChart({ ceilings: evaluation.ceilings, target_W, system })}
-        ${CheckList({ checks, system, workingHref: workingHref(shown) })}
+        <ul class="more-sheets screen-only">
+          <li><a href=${`${planPath}/shopping`}>What to shop for</a>, by figures, to print or as a table</li>
+          <li><a href=${`${planPath}/changes`}>What would do</a> where a check fails or is marginal</li>
+          ${fuelSpecOf(shown.values.fuel).base === "petrol" && html`
+            <li><a href=${`${planPath}/blends`}>Blends side by side</a>: the plan at other ethanol shares</li>
+          `}
+        </ul>
+        ${CheckList({
+          checks,
+          system,
+          workingHref: workingHref(shown),
+          changesHref: changesHref(shown),
+        })}
       </section>
     `,
     SupplyShown(shown),

@@ -18,6 +18,9 @@ const SHEETS: readonly string[] = [
   "prove",
   "hand-over",
   "working",
+  "shopping",
+  "blends",
+  "changes",
 ] satisfies SheetName[];
 
 /** Adds both. */
@@ -26,6 +29,7 @@ export function addPlan(app: Hono<AppEnv>): void {
   // Where someone lands who opens again the address that the form was sent to.
   app.get("/plan", (c) => c.redirect("/", 302));
   app.get("/p/:code", (c) => c.redirect(`/p/${c.req.param("code")}/size`, 302));
+  app.get("/p/:code/shopping.csv", sendShopping);
   app.get("/p/:code/:sheet", showSheet);
 }
 
@@ -68,6 +72,17 @@ async function showSheet(c: Context): Promise<Response> {
     isOpen: c.req.query("open") === "all",
   };
   return c.html(await pages.sheetPage(sheet as SheetName, at));
+}
+
+/** The shopping list for a spreadsheet. */
+async function sendShopping(c: Context): Promise<Response> {
+  const opened = await openPlan(c.req.param("code") ?? "");
+  if ("problem" in opened) return c.html(await messagePage(opened.problem), 400);
+  const { shoppingSheet } = await import("./plan_pages.ts");
+  return c.body(await shoppingSheet(opened.plan), 200, {
+    "content-type": "text/csv; charset=utf-8",
+    "content-disposition": 'attachment; filename="shopping.csv"',
+  });
 }
 
 type Opened =

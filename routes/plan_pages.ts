@@ -1,4 +1,6 @@
 /** Makes the pages of a plan. Loaded when the first of them is asked for. */
+import { BlendsPage } from "@/components/blends_page.ts";
+import { ChangesPage } from "@/components/changes_page.ts";
 import { DrillPage } from "@/components/drill_page.ts";
 import { FaultsPage } from "@/components/faults_page.ts";
 import { HandOverPage } from "@/components/hand_over_page.ts";
@@ -6,12 +8,21 @@ import { mathmlReady } from "@/components/mathml.ts";
 import type { PageProps } from "@/components/page.ts";
 import type { PlanShown } from "@/components/plan_shown.ts";
 import { ProvePage } from "@/components/prove_page.ts";
+import { ShoppingPage } from "@/components/shopping_page.ts";
 import { SizePage } from "@/components/size_page.ts";
 import { QUESTIONS } from "@/components/start_form.ts";
 import { STEPS } from "@/components/steps.ts";
 import { WorkingPage } from "@/components/working_page.ts";
 import { methodById } from "@/lib/book/mod.ts";
-import { evaluate } from "@/lib/evaluation/mod.ts";
+import {
+  blendsOf,
+  evaluate,
+  evaluateBlends,
+  shoppingCsv,
+  shoppingList,
+  type Step,
+  whatWouldDo,
+} from "@/lib/evaluation/mod.ts";
 import {
   type Boxes,
   boxesOf,
@@ -29,7 +40,25 @@ import { page } from "./page.ts";
 import { startPage } from "./start_page.ts";
 
 /** The sheets of a plan, by the last part of their address. */
-export type SheetName = "size" | "drill" | "prove" | "hand-over" | "working";
+export type SheetName =
+  | "size"
+  | "drill"
+  | "prove"
+  | "hand-over"
+  | "working"
+  | "shopping"
+  | "blends"
+  | "changes";
+
+/** The sheets beside the four steps: what they are called, and the step that they belong to. */
+const BESIDE: Readonly<
+  Partial<Record<SheetName, { readonly name: string; readonly step?: Step }>>
+> = {
+  working: { name: "The working" },
+  shopping: { name: "What to shop for", step: "size" },
+  blends: { name: "Blends side by side", step: "size" },
+  changes: { name: "What would do", step: "size" },
+};
 
 /** A plan and the address that holds it. */
 export interface PlanAt {
@@ -101,11 +130,14 @@ export async function sheetPage(sheet: SheetName, at: PlanAt): Promise<string> {
   const { evaluation, values, planPath } = shown;
   const step = STEPS.find(({ id }) => id === sheet);
   if (sheet === "working") await mathmlReady();
+  const beside = BESIDE[sheet];
+  const belongsTo = step?.id ?? beside?.step;
   return page({
-    title: `${step?.name ?? "The working"}: ${values.sheet.title ?? "plan without a title"}`,
+    title: `${step?.name ?? beside?.name}: ${values.sheet.title ?? "plan without a title"}`,
     planPath,
     sheet: sheetFacts(values.sheet),
-    ...(step ? { step: step.id } : { sheetName: "The working" }),
+    ...(belongsTo && { step: belongsTo }),
+    ...(beside && { sheetName: beside.name }),
     ...(sheet === "drill" && { scale: "none" }),
     assumedCount: evaluation.assumed.length,
     openCount: evaluation.checks.filter(({ verdict }) => verdict === "open").length,
@@ -136,7 +168,22 @@ function contentOf(sheet: SheetName, shown: PlanShown, at: PlanAt): PageProps["c
       return HandOverPage({ shown, link: at.link });
     case "working":
       return WorkingPage({ shown, methodOf: methodById, isOpen: at.isOpen });
+    case "shopping":
+      return ShoppingPage(shown);
+    case "blends": {
+      const { shares } = blendsOf(shown.values);
+      return BlendsPage({ shown, comparison: evaluateBlends(at.plan, shares) });
+    }
+    case "changes":
+      return ChangesPage({ shown, remedies: whatWouldDo(at.plan, shown.evaluation) });
   }
+}
+
+/** The shopping list as comma-separated values. */
+export async function shoppingSheet(plan: Plan): Promise<string> {
+  await planReady();
+  const { values } = resolvePlan(plan);
+  return shoppingCsv(shoppingList(evaluate(plan), values), values.sheet.units);
 }
 
 /** What the title block takes, without what is not given. */

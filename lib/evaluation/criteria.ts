@@ -117,7 +117,7 @@ export const CRITERIA = {
   },
   crankingHeld: {
     id: "cranking-held",
-    title: "The same while cranking on a low battery",
+    title: "Pressure across the injectors while cranking, over what it should be",
     step: "size",
     kind: "ratio",
     sense: "at-least",

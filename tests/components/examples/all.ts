@@ -1,5 +1,6 @@
 /** The examples of every component. */
 import { blendExamples } from "./blends.ts";
+import { changesExamples } from "./changes.ts";
 import { checkExamples } from "./checks.ts";
 import type { Examples } from "./example.ts";
 import { listExamples } from "./lists.ts";
@@ -14,6 +15,7 @@ import { shoppingExamples } from "./shopping.ts";
 export const EXAMPLES: Examples = {
   ...planExamples,
   ...checkExamples,
+  ...changesExamples,
   ...plotExamples,
   ...supplyExamples,
   ...methodExamples,

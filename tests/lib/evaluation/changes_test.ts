@@ -422,20 +422,25 @@ describe("firstThat()", () => {
       fc.integer({ min: 0, max: 320 }),
       fc.option(fc.integer({ min: -5, max: 400 }), { nil: undefined }),
       (length, from, guess) => {
-        let looks = 0;
+        const looked = new Set<number>();
         const found = firstThat({
           length,
-          reaches: (index) => {
+          reaches(index) {
             assert(index >= 0 && index < length);
-            looks++;
+            looked.add(index);
             return index >= from;
           },
           guess: () => guess,
         });
         assertEquals(found, from < length ? from : undefined);
-        assert(looks <= 20, `${looks} looks`);
+        assert(looked.size <= 20, `${looked.size} looks`);
       },
     ));
+  });
+
+  it("finds a stretch that ends before a guess that went too far", () => {
+    const reaches = (index: number): boolean => index >= 7 && index <= 27;
+    assertEquals(firstThat({ length: 42, reaches, guess: () => 40 }), 7);
   });
 });
 
