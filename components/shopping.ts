@@ -4,6 +4,7 @@ import { formatQuantity } from "@/lib/units/mod.ts";
 import type { NumberRow } from "./number_table.ts";
 import type { PlanShown } from "./plan_shown.ts";
 import { figureLine, figureWords } from "./shopping_words.ts";
+import { unbroken } from "./unbroken.ts";
 
 /** Shelves whose every item the short list names. */
 const SHELVES: ReadonlySet<string> = new Set(["injectors", "pumps", "filters", "regulator"]);
@@ -18,20 +19,21 @@ export function shoppingRows(shown: PlanShown): NumberRow[] {
     .map((item) => row(shown, item));
 }
 
+/** Figures that a row says; the sheet says them all. */
+const MOST_FIGURES = 2;
+
 function row(shown: PlanShown, item: ShoppingItem): NumberRow {
   const { what, figures, missing, quantity } = item;
   const [first, ...rest] = figureWords(figures, shown.system);
   if (first === undefined) return { label: what, value: "open", note: missing.join(" ") };
   const count = quantity?.unit === "pieces" && quantity.value > 1 ? `${quantity.value} × ` : "";
-  return {
-    label: what,
-    value: count + first.text,
-    note: [
-      [first.name, first.sense, first.where].filter(Boolean).join(" "),
-      ...rest.map(figureLine),
-      ...yours(shown, item),
-    ].join("; "),
-  };
+  const notes = [
+    [first.sense, [first.name, first.where].filter(Boolean).join(" ")].filter(Boolean).join(", "),
+    ...rest.slice(0, MOST_FIGURES - 1).map(figureLine),
+    ...yours(shown, item),
+    ...(missing.length > 0 ? ["not all of it is known yet"] : []),
+  ];
+  return { label: what, value: count + first.text, note: unbroken(notes.join("; ")) };
 }
 
 /** What the plan has in place of the injectors to shop for. */

@@ -33,8 +33,10 @@ await planReady();
 await print(
   "An evaluation, in structuredClones of its plan",
   async () =>
-    (await evaluationCosts()).map(({ name, clones, perSecond }) =>
-      `${clones.toFixed(1)} (${perSecond.toFixed(0)} a second): ${name}`
+    (await evaluationCosts()).map(({ name, clones, perSecond, changes }) =>
+      `${clones.toFixed(1)} (${perSecond.toFixed(0)} a second; what would do: ${
+        changes.toFixed(0)
+      } evaluations): ${name}`
     ),
 );
 

@@ -10,6 +10,8 @@ export interface EvaluationCost {
   readonly perSecond: number;
   /** One evaluation, in structuredClones of its plan. */
   readonly clones: number;
+  /** Finding what would do, in evaluations. */
+  readonly changes: number;
 }
 
 /** The rooms by computed names: the bench must run, and say so, before they are there. */
@@ -17,7 +19,7 @@ const room = (name: string) => import(new URL(`../../lib/${name}/mod.ts`, import
 
 /** Measures each demo. */
 export async function evaluationCosts(): Promise<EvaluationCost[]> {
-  const { evaluate } = await room("evaluation");
+  const { evaluate, whatWouldDo } = await room("evaluation");
   const { readPlan } = await room("plan");
   const costs: EvaluationCost[] = [];
   for (const demo of demos) {
@@ -27,9 +29,15 @@ export async function evaluationCosts(): Promise<EvaluationCost[]> {
     const times = await timed({
       evaluate: () => evaluate(plan),
       clone: () => structuredClone(plan),
+      changes: () => whatWouldDo(plan, evaluate(plan)),
     });
     const clones = times.evaluate / times.clone;
-    costs.push({ name: demo.name, perSecond: 1000 / times.evaluate, clones });
+    costs.push({
+      name: demo.name,
+      perSecond: 1000 / times.evaluate,
+      clones,
+      changes: times.changes / times.evaluate,
+    });
   }
   return costs;
 }
