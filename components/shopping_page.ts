@@ -3,24 +3,16 @@ import type { VNode } from "preact";
 import { fuelInWords, shoppingList } from "@/lib/evaluation/mod.ts";
 import { fuelSpecOf } from "@/lib/plan/mod.ts";
 import { formatQuantity } from "@/lib/units/mod.ts";
-import { type CautionId, cautionsOf, DEFERS, fillLine } from "@/lib/walkround/mod.ts";
-import { CautionBox, type CautionShown } from "./caution_box.ts";
+import { type CautionId, DEFERS } from "@/lib/walkround/mod.ts";
+import { CautionBox } from "./caution_box.ts";
+import { cautionsShown, wiringCautions } from "./cautions_shown.ts";
 import { html } from "./html.ts";
 import type { PlanShown } from "./plan_shown.ts";
 import { ShoppingTable } from "./shopping_table.ts";
 import { unbroken } from "./unbroken.ts";
 
-/** What to beware of when these parts are bought and fitted. */
-const CAUTIONS: readonly CautionId[] = ["hose-rating", "inertia", "prime-limit", "insurance-road"];
-
-const WIRING: CautionShown = {
-  title: "The pump's wire",
-  points: [
-    "Fuse it close to the battery, between what the pump draws and what the wire bears.",
-    "Switch it by a relay that drops out when the engine stops turning, whatever the key says.",
-  ],
-  source: "common practice, no source",
-};
+/** What to beware of when these parts are bought and fitted, besides the pump's wires. */
+const CAUTIONS: readonly CautionId[] = ["hose-rating", "insurance-road"];
 
 /** The sheet: the list to tick, and what to beware of. */
 export function ShoppingPage(shown: PlanShown): VNode {
@@ -44,9 +36,7 @@ export function ShoppingPage(shown: PlanShown): VNode {
     <section aria-labelledby="shopping-cautions">
       <h2 id="shopping-cautions">Before it is fitted</h2>
       ${CautionBox({
-        cautions: values.pump.drive === "engine"
-          ? cautionsShown(shown, CAUTIONS.filter((id) => id !== "inertia" && id !== "prime-limit"))
-          : [WIRING, ...cautionsShown(shown, CAUTIONS)],
+        cautions: cautionsShown(shown, [...wiringCautions(shown), ...CAUTIONS]),
         defers: DEFERS,
       })}
     </section>
@@ -68,14 +58,4 @@ function notYet({ evaluation, planPath }: PlanShown): VNode | undefined {
       as it stands; <a href=${`${planPath}/size`}>the Size sheet</a> says what to mend and to confirm.
     </p>
   `;
-}
-
-function cautionsShown({ values, system }: PlanShown, ids: readonly CautionId[]): CautionShown[] {
-  return cautionsOf(ids, fuelSpecOf(values.fuel)).map(({ title, points, source }) => ({
-    title,
-    source,
-    points: points.map((point) =>
-      unbroken(fillLine(point, ({ value, kind }) => formatQuantity(value, kind, system)))
-    ),
-  }));
 }

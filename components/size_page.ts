@@ -40,7 +40,7 @@ function found(shown: PlanShown): (VNode | undefined)[] {
         ${target_W !== undefined &&
           CeilingsChart({ ceilings: evaluation.ceilings, target_W, system })}
         <ul class="more-sheets screen-only">
-          <li><a href=${`${planPath}/shopping`}>What to shop for</a>, by figures, to print or as a table</li>
+          <li><a href=${`${planPath}/shopping`}>Shopping list</a>, by figures, to print or as a table</li>
           <li><a href=${`${planPath}/changes`}>What would do</a> where a check fails or is marginal</li>
           ${fuelSpecOf(shown.values.fuel).base === "petrol" && html`
             <li><a href=${`${planPath}/blends`}>Blends side by side</a>: the plan at other ethanol shares</li>

@@ -1,9 +1,9 @@
 /** The supply at work: pressures on the way, pump against system, each operating point. */
 import type { VNode } from "preact";
-import { fuelSpecOf } from "@/lib/plan/mod.ts";
 import { displayUnit, formatQuantity } from "@/lib/units/mod.ts";
-import { cautionsOf, DEFERS, fillLine } from "@/lib/walkround/mod.ts";
-import { CautionBox, type CautionShown } from "./caution_box.ts";
+import { DEFERS } from "@/lib/walkround/mod.ts";
+import { CautionBox } from "./caution_box.ts";
+import { cautionsShown, wiringCautions } from "./cautions_shown.ts";
 import type { LineResults, SupplyPoint, SupplyResults } from "@/lib/evaluation/mod.ts";
 import { HoleTable } from "./hole_table.ts";
 import { html } from "./html.ts";
@@ -53,7 +53,10 @@ export function SupplyShown(shown: PlanShown): VNode | undefined {
       ${OperatingTable({ rows: supply.points.map(rowOf), system: shown.system })}
       ${injectorTable(shown, supply)}
       ${NumberTable({ caption: "Heat, vapour and priming", rows: heatRows(shown) })}
-      ${CautionBox({ cautions: cautions(shown), defers: DEFERS })}
+      ${CautionBox({
+        cautions: cautionsShown(shown, [...wiringCautions(shown), "hose-rating", "hose-routing"]),
+        defers: DEFERS,
+      })}
     </section>
   `;
 }
@@ -86,19 +89,6 @@ function injectorTable({ system }: PlanShown, { points }: SupplyResults): VNode 
       })}
     </details>
   `;
-}
-
-/** What belongs to hoses, and to the wires of a pump that has some. */
-function cautions({ values, system }: PlanShown): CautionShown[] {
-  const wires = values.pump.drive === "engine" ? [] : ["pump-wiring", "inertia"] as const;
-  return cautionsOf([...wires, "hose-rating", "hose-routing"], fuelSpecOf(values.fuel))
-    .map(({ title, points, source }) => ({
-      title,
-      points: points.map((point) =>
-        fillLine(point, ({ value, kind }) => formatQuantity(value, kind, system))
-      ),
-      source,
-    }));
 }
 
 const WHERE = { peak: "at the power peak", idle: "at idle" } as const;

@@ -80,7 +80,7 @@ async function sendShopping(c: Context): Promise<Response> {
   if ("problem" in opened) return c.html(await messagePage(opened.problem), 400);
   const { shoppingSheet } = await import("./plan_pages.ts");
   return c.body(await shoppingSheet(opened.plan), 200, {
-    "content-type": "text/csv; charset=utf-8",
+    "content-type": "text/csv; charset=utf-8; header=present",
     "content-disposition": 'attachment; filename="shopping.csv"',
   });
 }

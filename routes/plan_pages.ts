@@ -55,7 +55,7 @@ const BESIDE: Readonly<
   Partial<Record<SheetName, { readonly name: string; readonly step?: Step }>>
 > = {
   working: { name: "The working" },
-  shopping: { name: "What to shop for", step: "size" },
+  shopping: { name: "Shopping list", step: "size" },
   blends: { name: "Blends side by side", step: "size" },
   changes: { name: "What would do", step: "size" },
 };
