@@ -1,8 +1,6 @@
 /** The shopping sheet: what to ask for, to take to the shop. */
 import type { VNode } from "preact";
 import { fuelInWords, shoppingList } from "@/lib/evaluation/mod.ts";
-import { fuelSpecOf } from "@/lib/plan/mod.ts";
-import { formatQuantity } from "@/lib/units/mod.ts";
 import { type CautionId, DEFERS } from "@/lib/walkround/mod.ts";
 import { CautionBox } from "./caution_box.ts";
 import { cautionsShown, wiringCautions } from "./cautions_shown.ts";
