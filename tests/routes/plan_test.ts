@@ -122,7 +122,8 @@ for (const { name, plan } of demos) {
     assertEquals(answer.status, 303);
     const path = (answer.headers.get("location") ?? "").replace(/\/size$/, "");
     assertEquals(path, `/p/${await packPlan(plan)}`);
-    for (const sheet of ["size", "drill", "prove", "hand-over", "working"]) {
+    const beside = ["working", "shopping", "blends", "changes"];
+    for (const sheet of ["size", "drill", "prove", "hand-over", ...beside]) {
       const page = await text(`${path}/${sheet}`);
       const said = words(page);
       assert(!UNFIT_TEXT.test(said), `${sheet}: ${UNFIT_TEXT.exec(said)?.[0]}`);
@@ -132,6 +133,34 @@ for (const { name, plan } of demos) {
     }
   });
 }
+
+Deno.test("the shopping list comes as a file of comma-separated values, with its rows", async () => {
+  const path = `/p/${await packPlan(demos[0]?.plan)}`;
+  const answer = await app.request(`http://localhost${path}/shopping.csv`);
+  assertEquals(answer.status, 200);
+  assertMatch(answer.headers.get("content-type") ?? "", /^text\/csv; charset=utf-8/);
+  assertMatch(answer.headers.get("content-disposition") ?? "", /^attachment; filename="[\w.-]+"$/);
+  const rows = (await answer.text()).split("\r\n");
+  assert(rows.length > 20, `${rows.length} rows`);
+  assert(rows.some((row) => row.includes("pump")), rows.join("\n"));
+  await text("/p/hello/shopping.csv", 400);
+});
+
+Deno.test("a check that fails or is marginal leads to what would do about it", async () => {
+  const plan = { ...demos[0]?.plan as object, wiring: { wire: "0.75 mm2", outLength: "6 m" } };
+  const path = `/p/${await packPlan(plan)}`;
+  assertStringIncludes(await text(`${path}/size`), `${path}/changes#change-wire-loss`);
+  const page = await text(`${path}/changes`);
+  assertStringIncludes(page, 'id="change-wire-loss"');
+  assertMatch(words(page).replaceAll(/\s+/g, " "), /0\.75 mm² → .* mm²/);
+});
+
+Deno.test("confirming an assumed run writes its pieces into the plan", async () => {
+  const answer = await send({ ...LEAST, confirm: "supply.feed" });
+  const page = await text((answer.headers.get("location") ?? "").split("#")[0] ?? "");
+  assertMatch(page, /<option value="hose" selected/);
+  assertStringIncludes(page, 'value="3.5 m"');
+});
 
 Deno.test("links that hold no plan say so and what to do", async () => {
   const [demo] = demos;
