@@ -26,4 +26,4 @@ export {
 } from "./piece_loss.ts";
 export { stepLoss } from "./step.ts";
 export { addFriction, DARCY, type Duct, type FrictionLaw, type Liquid } from "./friction_law.ts";
-export { type PieceCost, Run } from "./run.ts";
+export { type PieceCost, Run, type RunEnds } from "./run.ts";

@@ -2,7 +2,7 @@
 import { statedLoss } from "@/lib/flow/mod.ts";
 import { type FlowLaw, type LawPoint, oneWay } from "@/lib/network/mod.ts";
 import { CORRUGATED_FRICTION, ROUGHNESS_M } from "./hose_wall.ts";
-import { addFriction, DARCY, type Duct, type FrictionLaw, type Liquid } from "./friction_law.ts";
+import { addFriction, type Duct, type Liquid } from "./friction_law.ts";
 import { isDuct, type Piece, type PieceKind } from "./piece.ts";
 import { type PieceLoss, pieceLoss, type PowerLoss, squareOf } from "./piece_loss.ts";
 import { stepLoss } from "./step.ts";
@@ -14,7 +14,7 @@ const GRAVITY_m_s2 = 9.80665;
 interface Part {
   readonly piece: Piece;
   readonly loss: PieceLoss;
-  /** Lost where the bore changes from the piece before [Pa s^2/m^6]. */
+  /** Lost where the bore changes from the piece before, and at the run's ends [Pa s^2/m^6]. */
   readonly step: number;
   readonly height_Pa: number;
   readonly friction: ((flow_m3_s: number, into: LawPoint) => void) | undefined;
@@ -29,6 +29,17 @@ export interface PieceCost {
   /** Given to height; negative where it falls [Pa]. */
   readonly height_Pa: number;
 }
+
+/** How a run begins and ends: loss coefficients on its first and last bore [-]. */
+export interface RunEnds {
+  /** Where it leaves a tank; nought where it goes on from something else. */
+  readonly entrance: number;
+  /** Where it comes out into a tank or a gallery. */
+  readonly exit: number;
+}
+
+/** A run that goes on from one part to the next, losing nothing at its ends. */
+const JOINED: RunEnds = { entrance: 0, exit: 0 };
 
 /** A run made ready for one liquid. */
 export class Run {
@@ -47,7 +58,7 @@ export class Run {
    *
    * @param pieces The pieces in the order of the flow.
    * @param liquid What runs through them.
-   * @param law The friction law.
+   * @param ends How it begins and ends; joined to other parts unless said.
    * @throws {InputError} When a piece's stated losses don't rise with flow.
    *
    * @example 3 m of 8 mm tube that rises 0.3 m
@@ -60,29 +71,33 @@ export class Run {
    * assertAlmostEquals(run.drop_Pa(4e-3 / 60), 6516 + 2192, 1);
    * ```
    */
-  constructor(pieces: readonly Piece[], liquid: Liquid, law: FrictionLaw = DARCY) {
+  constructor(pieces: readonly Piece[], liquid: Liquid, ends: RunEnds = JOINED) {
     const unstated: Piece[] = [];
     let before: Piece | undefined;
-    this.#parts = pieces.map((piece): Part => {
+    this.#parts = pieces.map((piece, i): Part => {
       const loss = pieceLoss(piece, liquid);
       if (loss === undefined) unstated.push(piece);
-      const step = before === undefined ? 0 : stepLoss(before.bore_m, piece.bore_m) *
-        squareOf(Math.min(before.bore_m, piece.bore_m), liquid.density_kg_m3);
+      const onBore = squareOf(piece.bore_m, liquid.density_kg_m3);
+      const entrance = before === undefined
+        ? ends.entrance * onBore
+        : stepLoss(before.bore_m, piece.bore_m) *
+          squareOf(Math.min(before.bore_m, piece.bore_m), liquid.density_kg_m3);
+      const exit = i === pieces.length - 1 ? ends.exit * onBore : 0;
       before = piece;
       return {
         piece,
         loss: loss ?? { cracking_Pa: 0, linear: 0, square: 0 },
-        step,
+        step: entrance + exit,
         height_Pa: liquid.density_kg_m3 * GRAVITY_m_s2 * piece.rise_m,
         friction: isDuct(piece.kind) && piece.length_m > 0
-          ? addFriction(ductOf(piece), liquid, law)
+          ? addFriction(ductOf(piece), liquid)
           : undefined,
       };
     });
     this.pieces = pieces;
     this.liquid = liquid;
     this.unstated = unstated;
-    const both = lawOf(this.#parts, liquid, law);
+    const both = lawOf(this.#parts, liquid);
     this.law = pieces.some(({ kind }) => kind === "check-valve") ? oneWay(both) : both;
   }
 
@@ -154,7 +169,7 @@ function addPower(power: PowerLoss, flow_m3_s: number, into: LawPoint): void {
 }
 
 /** The parts as one law: like terms put together, like ducts laid end to end. */
-function lawOf(parts: readonly Part[], liquid: Liquid, law: FrictionLaw): FlowLaw {
+function lawOf(parts: readonly Part[], liquid: Liquid): FlowLaw {
   let constant = 0;
   let cracking = 0;
   let linear = 0;
@@ -173,7 +188,7 @@ function lawOf(parts: readonly Part[], liquid: Liquid, law: FrictionLaw): FlowLa
     const length_m = duct.length_m + (ducts.get(key)?.length_m ?? 0);
     ducts.set(key, { ...duct, length_m });
   }
-  const frictions = Array.from(ducts.values(), (duct) => addFriction(duct, liquid, law));
+  const frictions = Array.from(ducts.values(), (duct) => addFriction(duct, liquid));
   return (flow_m3_s, into) => {
     const speed = Math.abs(flow_m3_s);
     into.drop_Pa = constant + cracking + (linear + square * speed) * flow_m3_s;

@@ -2,6 +2,7 @@
 import { Run } from "@/lib/line/mod.ts";
 import { CRITERIA } from "../criteria.ts";
 import { piecesOf } from "../supply/pieces_of.ts";
+import { runOf } from "../supply/system_of.ts";
 import {
   about,
   at,
@@ -132,7 +133,7 @@ function liftPump(shop: Shop): Wanted[] {
       from: [],
     }];
   }
-  const run = new Run(piecesOf(values, "lift", "clean"), liquid);
+  const run = runOf(values, "lift", liquid) ?? new Run([], liquid);
   const rise_Pa = Math.max(0, run.drop_Pa(lift_m3_s) - values.supply.tankPressure);
   return [
     {

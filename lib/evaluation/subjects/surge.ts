@@ -11,7 +11,7 @@ import {
 } from "@/lib/supply/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
-import { piecesOf } from "../supply/pieces_of.ts";
+import { runOf } from "../supply/system_of.ts";
 import { pointOf, type SolvedSupply } from "../supply/solved.ts";
 import type { DemandResults } from "./demand.ts";
 
@@ -77,7 +77,7 @@ function judgeLift(
   isBack: boolean,
 ): number | undefined {
   const { values, working } = context;
-  const run = new Run(piecesOf(values, "lift", "clean"), liquid);
+  const run = runOf(values, "lift", liquid) ?? new Run([], liquid);
   const pump = liftPump(context);
   const found = pump && liftFlow(pump, run, values.supply.tankPressure);
   const unstated = run.unstated.map(({ name }) => name);

@@ -59,14 +59,22 @@ function boreOf({ supply }: PlanValues, run: RunName): number | undefined {
 export function piecesOf(values: PlanValues, run: RunName, filters: FilterState): Piece[] {
   const runBore_m = boreOf(values, run);
   if (runBore_m === undefined) return [];
-  return values.supply[run].flatMap((row): Piece[] => {
+  const rows = values.supply[run].filter(({ piece }) => piece !== undefined);
+  const ownBore = (row: Row): number | undefined => {
+    if (row.piece === undefined || isStated(row.piece)) return undefined;
+    const dash = row.size && hoseBore(values.supply.hoseFamily, row.size);
+    return row.bore ?? dash ?? runBore_m;
+  };
+  // A stated loss holds for the whole part: the bore beside it makes no step.
+  let before_m = rows.map(ownBore).find((bore_m) => bore_m !== undefined) ?? runBore_m;
+  return rows.flatMap((row): Piece[] => {
     const kind = row.piece;
     if (kind === undefined) return [];
-    const dash = row.size && hoseBore(values.supply.hoseFamily, row.size);
+    before_m = ownBore(row) ?? before_m;
     return [{
       kind,
       name: NAMES[kind] ?? kind,
-      bore_m: isStated(kind) ? runBore_m : row.bore ?? dash ?? runBore_m,
+      bore_m: before_m,
       length_m: isDuct(kind) ? row.length ?? 0 : 0,
       rise_m: row.rise ?? 0,
       count: kind in FITTINGS ? row.count ?? 1 : 1,

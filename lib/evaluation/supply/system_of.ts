@@ -1,5 +1,6 @@
 /** The plan's supply as the network takes it. */
-import { type Liquid, Run } from "@/lib/line/mod.ts";
+import { EXIT_LOSS, SHARP_ENTRANCE, suddenExpansion } from "@/lib/flow/mod.ts";
+import { type Liquid, type Piece, Run, type RunEnds } from "@/lib/line/mod.ts";
 import type { PlanValues } from "@/lib/plan/mod.ts";
 import {
   type RailsSpec,
@@ -21,10 +22,7 @@ export function systemOf(
   filters: FilterState = "clean",
 ): SupplySystem {
   const { supply, pump } = values;
-  const run = (name: RunName): Run | undefined => {
-    const pieces = piecesOf(values, name, filters);
-    return pieces.length === 0 ? undefined : new Run(pieces, liquid);
-  };
+  const run = (name: RunName): Run | undefined => runOf(values, name, liquid, filters);
   const isLifted = values.lift.present === "lift";
   return {
     liquid,
@@ -39,6 +37,31 @@ export function systemOf(
     regulator: regulatorOf(values),
     rails: railsOf(values),
   };
+}
+
+/** One run of the plan; undefined where it lists no piece. */
+export function runOf(
+  values: PlanValues,
+  name: RunName,
+  liquid: Liquid,
+  filters: FilterState = "clean",
+): Run | undefined {
+  const pieces = piecesOf(values, name, filters);
+  return pieces.length === 0 ? undefined : new Run(pieces, liquid, endsOf(values, name, pieces));
+}
+
+/** A tank is left by a sharp edge and entered with all speed lost; a gallery is entered by its end. */
+function endsOf(values: PlanValues, run: RunName, pieces: readonly Piece[]): RunEnds {
+  const fromTank = run === "suction" ? SHARP_ENTRANCE.rennels : 0;
+  if (run === "return" || run === "lift") return { entrance: 0, exit: EXIT_LOSS };
+  const { bore } = values.rail;
+  const last_m = pieces.at(-1)?.bore_m;
+  const isAtRail = run === "branch" || run === "crossover" ||
+    (run === "feed" && values.supply.branch.length === 0);
+  const exit = isAtRail && bore !== undefined && last_m !== undefined
+    ? suddenExpansion.compute({ boreRatio: Math.min(1, last_m / bore) })
+    : 0;
+  return { entrance: fromTank, exit };
 }
 
 /** A feed of which the plan only tells what it loses at full flow: that goes with the square. */

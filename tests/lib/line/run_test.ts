@@ -1,4 +1,4 @@
-import { assert, assertEquals } from "@std/assert";
+import { assert, assertAlmostEquals, assertEquals } from "@std/assert";
 import { frictionLoss } from "@/lib/flow/mod.ts";
 import { CORRUGATED_FRICTION, type Piece, ROUGHNESS_M, Run, stepLoss } from "@/lib/line/mod.ts";
 import { anyPieces, piece } from "../../helpers/any_run.ts";
@@ -130,4 +130,14 @@ Deno.test("Run, a filter loses what is stated at the flow it is stated for, and 
 Deno.test("Run, nothing at all loses nothing", () => {
   const empty = new Run([], petrol);
   assertEquals([empty.drop_Pa(1e-4), empty.costs(1e-4)], [0, []]);
+});
+
+Deno.test("Run, out of one tank into another it loses entrance and exit besides friction", () => {
+  const hose = piece("hose", { bore_m: 8e-3, length_m: 1 });
+  const joined = new Run([hose], petrol);
+  const between = new Run([hose], petrol, { entrance: 0.57, exit: 1 });
+  const flow_m3_s = 6e-5;
+  const velocity_m_s = flow_m3_s / (Math.PI / 4 * 8e-3 ** 2);
+  const ends_Pa = 1.57 * petrol.density_kg_m3 * velocity_m_s ** 2 / 2;
+  assertAlmostEquals(between.drop_Pa(flow_m3_s), joined.drop_Pa(flow_m3_s) + ends_Pa, 1e-6);
 });
