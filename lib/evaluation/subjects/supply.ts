@@ -222,12 +222,16 @@ function curveOf(name: string, { points }: RunningPump, isDriven: boolean): Curv
   return {
     name,
     voltage_V: isDriven ? undefined : points[Math.floor(points.length / 2)]?.at,
-    points: points.map(({ flow_m3_s, pressure_Pa }) => ({ flow_m3_s, pressure_Pa })),
+    points: points.filter((_, i) => i % CURVE_STEP === 0 || i === points.length - 1)
+      .map(({ flow_m3_s, pressure_Pa }) => ({ flow_m3_s, pressure_Pa })),
   };
 }
 
-/** Places at which the system's curve is drawn. */
-const ASKED = 12;
+/** Every how many points a pump's curve is shown: about at the figures that it comes from. */
+const CURVE_STEP = 3;
+
+/** Stretches in which the system's curve is drawn. */
+const ASKED = 6;
 
 function askedBy(solved: SolvedSupply): { flow_m3_s: number; pressure_Pa: number }[] {
   const pumped_m3_s = pointOf(solved, "peak")?.state?.pumped_m3_s ?? 0;

@@ -7,7 +7,7 @@ import {
   type Piece,
   type StatedLoss,
 } from "@/lib/line/mod.ts";
-import type { PlanValues } from "@/lib/plan/mod.ts";
+import { PIECES, type PlanValues } from "@/lib/plan/mod.ts";
 
 /** The runs that a plan lists. */
 export type RunName = "suction" | "feed" | "branch" | "crossover" | "return" | "lift";
@@ -19,23 +19,6 @@ export type FilterState = "clean" | "dirty";
 
 /** A dirty filter loses so many times what a clean one does, where nothing is stated. Assumed. */
 export const DIRTY_TIMES = 2;
-
-/** What pieces are called in sentences. */
-const NAMES: Readonly<Record<string, string>> = {
-  "corrugated": "corrugated hose",
-  "elbow-45-swept": "45° elbow, swept",
-  "elbow-90-swept": "90° elbow, swept",
-  "elbow-180-swept": "180° elbow, swept",
-  "elbow-45-forged": "45° elbow, forged",
-  "elbow-90-forged": "90° elbow, forged",
-  "elbow-180-forged": "180° elbow, forged",
-  "tee-run": "tee, straight through",
-  "tee-branch": "tee, into the side",
-  "check-valve": "check valve",
-  "quick-connector": "quick connector",
-  "ethanol-sensor": "ethanol content sensor",
-  "other": "other part",
-};
 
 /** Bore of each run where a piece does not say its own [m]. */
 function boreOf({ supply }: PlanValues, run: RunName): number | undefined {
@@ -73,7 +56,7 @@ export function piecesOf(values: PlanValues, run: RunName, filters: FilterState)
     before_m = ownBore(row) ?? before_m;
     return [{
       kind,
-      name: NAMES[kind] ?? kind,
+      name: PIECES[kind],
       bore_m: before_m,
       length_m: isDuct(kind) ? row.length ?? 0 : 0,
       rise_m: row.rise ?? 0,
