@@ -37,12 +37,7 @@ export {
   pumpWork,
   type PumpWorkSpec,
 } from "./pump_power.ts";
-export {
-  type Interpolation,
-  operatingPoint,
-  type SystemCurve,
-  together,
-} from "./operating_point.ts";
+export { type Interpolation, operatingPoint, type SystemCurve } from "./operating_point.ts";
 export {
   type PumpFigure,
   type PumpFigures,
@@ -52,15 +47,9 @@ export {
   type RunningPump,
   subtractPump,
 } from "./pump_law.ts";
-export {
-  type DrivenPump,
-  drivenPump,
-  electricPump,
-  type PumpFeed,
-  pumpsTogether,
-  type Together,
-  withRelief,
-} from "./running_pump.ts";
+export { electricPump, type PumpFeed } from "./electric_pump.ts";
+export { type DrivenPump, drivenPump } from "./driven_curve.ts";
+export { pumpsTogether, type Together, withRelief } from "./running_pump.ts";
 export {
   layRails,
   type RailNet,

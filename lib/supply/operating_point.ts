@@ -59,32 +59,3 @@ export function operatingPoint(
   const flow_m3_s = findRoot(surplus, { from, to, tolerance: 1e-10 * to });
   return { flow_m3_s, pressure_Pa: asked(flow_m3_s) };
 }
-
-/**
- * Figures of several like pumps together: flows add side by side, pressures add in a row.
- *
- * @param points Figures of one pump.
- * @param count How many.
- * @param arrangement Side by side, or each feeding the next.
- * @returns Figures of all together.
- *
- * @example
- * ```ts
- * import { assertEquals } from "@std/assert";
- *
- * assertEquals(together([{ flow_m3_s: 8e-5, pressure_Pa: 3e5 }], 2, "parallel"), [
- *   { flow_m3_s: 1.6e-4, pressure_Pa: 3e5 },
- * ]);
- * ```
- */
-export function together(
-  points: readonly PumpPoint[],
-  count: number,
-  arrangement: "parallel" | "series",
-): PumpPoint[] {
-  return points.map((point) =>
-    arrangement === "parallel"
-      ? { ...point, flow_m3_s: point.flow_m3_s * count }
-      : { ...point, pressure_Pa: point.pressure_Pa * count }
-  );
-}

@@ -122,3 +122,16 @@ function stretchOf(
   while (i < points.length - 1 && flow_m3_s > (points[i] as RunningPoint).flow_m3_s) i++;
   return [points[i - 1] as RunningPoint, points[i] as RunningPoint];
 }
+
+/** Flows nearer than this can't be told apart [m^3/s]. */
+export const LEAST_STEP_m3_s = 1e-10;
+
+/** Sees to it that flow rises strictly as pressure falls: a pump may give all but the same at any pressure. */
+export function falling(points: readonly RunningPoint[]): RunningPoint[] {
+  const kept: RunningPoint[] = [];
+  for (const point of points) {
+    const least_m3_s = (kept.at(-1)?.flow_m3_s ?? -Infinity) + LEAST_STEP_m3_s;
+    kept.push(point.flow_m3_s >= least_m3_s ? point : { ...point, flow_m3_s: least_m3_s });
+  }
+  return kept;
+}

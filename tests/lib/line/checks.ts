@@ -25,7 +25,7 @@ import {
   type ReferenceCase,
 } from "../../helpers/checks.ts";
 
-const DRILL = { later: "Drill: ports and their fittings come with that issue" };
+const OF_THREAD = { later: "answered in tests/lib/thread: ports, flares and tubes" };
 
 const hoses: Answers = {
   "hose inside diameter, ordinary SAE J517 family*": hoseAnswer("inside"),
@@ -36,15 +36,15 @@ const hoses: Answers = {
       velocity_m_s: meanVelocity({ flow: i.flow_L_per_min / 60e3, bore: i.id_mm / 1000 }),
     }),
   },
-  "tube bore from OD and wall": { later: "Drill: tubes are entered by their bore till then" },
-  "straight-thread O-ring port (inch)": DRILL,
-  "O-ring*": DRILL,
-  "gap check*": DRILL,
-  "metric O-ring port": DRILL,
-  "working-pressure scope of the port standard": DRILL,
-  "37-degree flare size": DRILL,
-  "through-bore of the flare connector": DRILL,
-  "37 and 45 degree flares do not mix": DRILL,
+  "tube bore from OD and wall": OF_THREAD,
+  "straight-thread O-ring port (inch)": OF_THREAD,
+  "O-ring*": OF_THREAD,
+  "gap check*": OF_THREAD,
+  "metric O-ring port": OF_THREAD,
+  "working-pressure scope of the port standard": OF_THREAD,
+  "37-degree flare size": OF_THREAD,
+  "through-bore of the flare connector": OF_THREAD,
+  "37 and 45 degree flares do not mix": OF_THREAD,
 };
 
 /** Hooper's elbow of minor-losses.json: 90 degrees, screwed, 10 mm; K by Reynolds number. */

@@ -117,6 +117,29 @@ Deno.test("electricPump(), without resistance it is what the figures say at that
   }
 });
 
+const TERMINAL_CASES: [what: string, battery_V: number, isScaled: boolean][] = [
+  ["the battery above both tables, the terminals between them", 14, false],
+  ["battery and terminals between them", 13.3, false],
+  ["the battery between them, the terminals below both", 12.3, true],
+  ["battery and terminals above both", 16, true],
+];
+for (const [what, battery_V, isScaled] of TERMINAL_CASES) {
+  Deno.test(`electricPump(), which tables count goes by the terminals: ${what}`, () => {
+    const pump = electricPump([at12, at135], { ...direct, battery_V, wires_ohm: 0.08 });
+    assertEquals(pump.isScaled, isScaled);
+    if (isScaled) return;
+    // At each point it is what the straight line between the tables says at the voltage there.
+    const spec = { count: 1, arrangement: "parallel" } as const;
+    const curves = [at12, at135].map(({ at, points }) => ({ voltage_V: at, points }));
+    for (const { pressure_Pa, flow_m3_s, at: voltage_V } of pump.points) {
+      const duty = { pressure_Pa, voltage_V };
+      const { available_m3_s, scaled } = pumpAt(new Working(), "pump", { ...spec, curves }, duty);
+      if (scaled) continue;
+      assertClose(available_m3_s ?? NaN, flow_m3_s, 1e-9, `${pressure_Pa}`);
+    }
+  });
+}
+
 Deno.test("electricPump(), wires that lose as much as contacts do at a point leave the same there", () => {
   const wired = electricPump([at135], { ...direct, wires_ohm: 0.08 });
   for (const { flow_m3_s, pressure_Pa, at } of wired.points) {
