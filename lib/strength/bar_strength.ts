@@ -22,6 +22,8 @@ export interface BarSpec {
   readonly length_m: number;
   /** Whether the gallery is drilled from one end or from both. */
   readonly drilledFrom: "one" | "both";
+  /** How far the drill wandered where that was measured [m]; else by its length. */
+  readonly drift_m?: number | undefined;
   /** Largest cross hole into the gallery [m]. */
   readonly pilot_m: number;
   /** Proof pressure [Pa, gauge]. */
@@ -90,7 +92,7 @@ export interface BarStrength {
 export function barStrength(working: Working, spec: BarSpec): BarStrength {
   const { bore_m: bore, proof_Pa: proof } = spec;
   const across = spec.shape === "round" ? spec.height_m : Math.min(spec.height_m, spec.width_m);
-  const drift_m = working.run("bar.drift_m", drillDrift, {
+  const drift_m = spec.drift_m ?? working.run("bar.drift_m", drillDrift, {
     length: spec.length_m,
     driftPerLength: DRIFT_PER_LENGTH,
     ends: spec.drilledFrom === "one" ? 1 : 2,

@@ -1,7 +1,14 @@
 /** What rails are made of. */
 
 /** A material of the plan. */
-export type MaterialName = "6061-T6" | "6082-T6" | "AlSi10Mg" | "304" | "brass" | "steel";
+export type MaterialName =
+  | "6061-T6"
+  | "6082-T6"
+  | "AlSi10Mg"
+  | "AlSi10Mg-as-built"
+  | "304"
+  | "brass"
+  | "steel";
 
 /** Strength and stiffness of a material: the least that its standard promises. */
 export interface Material {
@@ -71,6 +78,20 @@ export const MATERIALS: Readonly<Record<MaterialName, Material>> = {
     provenance: "ours",
     note:
       "Strength depends on machine and direction, and pores may leak: a leak test decides, whatever the numbers.",
+  },
+  "AlSi10Mg-as-built": {
+    title: "Aluminium AlSi10Mg, laser powder bed, as built",
+    yield_Pa: 172e6,
+    ultimate_Pa: 289e6,
+    shear_Pa: SHEAR_SHARE * 289e6,
+    elasticModulus_Pa: 70e9,
+    poisson: 0.33,
+    source:
+      "Low ends of the published spread as built, Materials 13 (2020) 4564 and Metals 12 (2022) 1497",
+    shearSource: ESTIMATED,
+    provenance: "read-from-source",
+    note:
+      "Stresses of the building are still in it: it bends when cut free or drilled. Relieve it first. Pores may leak: a leak test decides, whatever the numbers.",
   },
   "304": {
     title: "Stainless steel 304, annealed bar",

@@ -58,7 +58,7 @@ export const AXIS_DEPTH: MethodInput = {
 /** Angle of a drill's point or of a cone, all of it. */
 export const INCLUDED: MethodInput = {
   unit: "rad",
-  min: 0.8,
+  min: 0.2,
   max: 2.8,
   says: "Angle of the whole cone, from side to side",
   symbol: "\\sigma",

@@ -91,10 +91,79 @@ export {
 export {
   preloadFromTorque,
   strippingFactor,
+  strippingLoad,
   tappedShearArea,
   threadForFactor,
 } from "./thread_load.ts";
 export type { SayLength } from "./millimetres.ts";
 export { type Port, type PortId, PORTS, type Seal, type SealKind, SEALS } from "./ports.ts";
+export {
+  O_RING_PORT_SCOPE_Pa,
+  O_RING_PORTS,
+  type ORingPort,
+  type ORingThread,
+  type PortRing,
+} from "./oring_ports.ts";
+export { portRingOutside, portRingOverSeat } from "./port_ring.ts";
+export { FACE_PORTS, type FacePort, type FaceThread } from "./face_ports.ts";
+export { nptHoleThread, nptMinorAtFace } from "./npt_hole.ts";
+export { PORT_SHAPES, type PortMouth, type PortShape, type PortShapeId } from "./port_shapes.ts";
+export {
+  type PortCut,
+  type PortProfile,
+  portProfile,
+  type PortProfileOptions,
+  type PortSegment,
+  type PortThread,
+} from "./port_profile.ts";
+export {
+  type Flare,
+  FLARE_SIZES,
+  type FlareDash,
+  type FlareKind,
+  FLARES,
+  type FlareSize,
+  flaresMate,
+  wrongFlareScrewsOn,
+} from "./flares.ts";
+export { tubeBore } from "./tube.ts";
+export { type DrillChoice, drillChoices, HEIGHT_BASES } from "./drill_choices.ts";
+export { reamingAllowance, type ShopTool, TOOL_SPEEDS, type ToolSpeed } from "./tool_speeds.ts";
+export { edgeSpeed, type Press, type Spindle, spindleFor } from "./spindle.ts";
+export {
+  flexibleHone,
+  SHOP_PRACTICE,
+  type ShopPractice,
+  type ShopPracticeId,
+} from "./shop_practice.ts";
 export type { PortLayer } from "./port_stack.ts";
 export { type SensorPort, sensorPort, type SensorPortSpec } from "./sensor_port.ts";
+export { SCREW_CLASSES, type ScrewClass, type ScrewStrength } from "./screw_classes.ts";
+export {
+  engagementInWeaker,
+  engagementToBreak,
+  screwShearArea,
+  threadStrengthRatio,
+} from "./screw_shear.ts";
+export {
+  mostPreload,
+  PRELOAD_SHARE,
+  proofLoad,
+  proofShare,
+  torqueBySplit,
+  torqueForPreload,
+} from "./screw_load.ts";
+export {
+  headBearingLoad,
+  headBearingStress,
+  type HeadKind,
+  type ScrewHead,
+  screwHead,
+} from "./screw_heads.ts";
+export {
+  ENGAGEMENT_RULES,
+  type EngagementRule,
+  FASTENING_NOTES,
+  type FasteningNote,
+  M6_STUD_IN_ALUMINIUM_m,
+} from "./engagement_rules.ts";

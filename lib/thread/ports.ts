@@ -1,5 +1,7 @@
 /** The sensor ports that a plan can choose. */
+import { FACE_PORTS, type FaceThread } from "./face_ports.ts";
 import type { SayLength } from "./millimetres.ts";
+import { O_RING_PORTS, type ORingThread } from "./oring_ports.ts";
 import { NPT_THREADS } from "./pipe_threads.ts";
 import { threadOf } from "./thread_of.ts";
 
@@ -109,31 +111,36 @@ function straight(
   };
 }
 
-/** An O-ring port: the sizes of its mouth in millimetres, the cone's angle from the axis. */
-function oRing(
-  id: PortId,
-  thread: string,
-  mouth: { wide: number; deep: number; angle: 12 | 15; flat: number },
-  source: string,
-): Port {
-  const { wide, deep, angle, flat } = mouth;
+/** An O-ring port by its thread; the cone's angle is told from the axis. */
+function oRing(id: PortId, thread: ORingThread): Port {
+  const { standard, seat_m, coneAngle_rad, coneDepth_m, spotface_m } = O_RING_PORTS[thread];
+  const degrees = Math.round(coneAngle_rad / Math.PI * 180);
   return straight(
     {
       id,
       title: `${thread}, O-ring in the mouth`,
       seal: "o-ring",
       remarks: (say) => [
-        `The mouth is a cone for the O-ring: ${angle} degrees from the axis, ${
-          say(wide / 1000)
-        } wide, ${say(deep / 1000)} deep, ring marks only.`,
-        `Spot the face to ${say(flat / 1000)}. Depths count from the spotted face.`,
+        `The mouth is a cone for the O-ring: ${degrees} degrees from the axis, ${
+          say(seat_m)
+        } wide, ${say(coneDepth_m)} deep, ring marks only.`,
+        `Spot the face to ${say(spotface_m)}. Depths count from the spotted face.`,
         "O-ring by the fuel: FKM for petrol and blends; never EPDM.",
         ONE_SET_UP,
       ],
     },
     thread,
-    { mouth_m: deep / 1000, flat_m: flat / 1000, source: `mouth: ${source}, from memory` },
+    { mouth_m: coneDepth_m, flat_m: spotface_m, source: `mouth: ${standard}, from memory` },
   );
+}
+
+/** A port with a washer, by its thread. */
+function washer(port: Omit<Named, "seal">, thread: FaceThread): Port {
+  const { flat_m, source } = FACE_PORTS[thread];
+  return straight({ ...port, seal: "face" }, thread, {
+    flat_m,
+    source: `flat for the washer: ${source}`,
+  });
 }
 
 function nptDrills(say: SayLength): string {
@@ -177,15 +184,13 @@ export const PORTS: Readonly<Record<PortId, Port>> = {
     "M10x1",
     { source: "seat: common practice, no source" },
   ),
-  "M12x1.5-face": straight(
+  "M12x1.5-face": washer(
     {
       id: "M12x1.5-face",
       title: "M12x1.5, washer on the face",
-      seal: "face",
       remarks: () => [FACE, "The thread only clamps: no sealant."],
     },
     "M12x1.5",
-    { flat_m: 0.018, source: "flat for the washer: ISO 9974-1, from memory" },
   ),
   "1/8-NPT": {
     id: "1/8-NPT",
@@ -208,51 +213,27 @@ export const PORTS: Readonly<Record<PortId, Port>> = {
     ],
     source: "ASME B1.20.1; drills: charts of the trade, from memory",
   },
-  "G1/8-face": straight(
+  "G1/8-face": washer(
     {
       id: "G1/8-face",
       title: "G 1/8, washer on the face",
-      seal: "face",
       remarks: () => [
         FACE,
         "Never mixes with 1/8 NPT: 55 against 60 degrees, 28 against 27 to the inch.",
       ],
     },
     "G 1/8",
-    { flat_m: 0.015, source: "flat for the washer: ISO 1179-1, from memory" },
   ),
-  "7/16-20-oring": oRing(
-    "7/16-20-oring",
-    "7/16-20",
-    { wide: 12.4, deep: 2.4, angle: 12, flat: 21 },
-    "SAE J1926-1 / ISO 11926-1",
-  ),
-  "M14x1.5-face": straight(
+  "7/16-20-oring": oRing("7/16-20-oring", "7/16-20"),
+  "M14x1.5-face": washer(
     {
       id: "M14x1.5-face",
       title: "M14x1.5, washer on the face",
-      seal: "face",
       remarks: () => [FACE, "The thread only clamps: no sealant."],
     },
     "M14x1.5",
-    { flat_m: 0.02, source: "flat for the washer: ISO 9974-1, from memory" },
   ),
-  "M10x1-oring": oRing(
-    "M10x1-oring",
-    "M10x1",
-    { wide: 11.1, deep: 1.6, angle: 12, flat: 20 },
-    "ISO 6149-1",
-  ),
-  "M12x1.5-oring": oRing(
-    "M12x1.5-oring",
-    "M12x1.5",
-    { wide: 13.8, deep: 2.4, angle: 15, flat: 23 },
-    "ISO 6149-1",
-  ),
-  "M14x1.5-oring": oRing(
-    "M14x1.5-oring",
-    "M14x1.5",
-    { wide: 15.8, deep: 2.4, angle: 15, flat: 25 },
-    "ISO 6149-1",
-  ),
+  "M10x1-oring": oRing("M10x1-oring", "M10x1"),
+  "M12x1.5-oring": oRing("M12x1.5-oring", "M12x1.5"),
+  "M14x1.5-oring": oRing("M14x1.5-oring", "M14x1.5"),
 };

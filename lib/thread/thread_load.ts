@@ -109,6 +109,43 @@ export const preloadFromTorque: Method<Record<"torque" | "nutFactor" | "nominal"
   });
 
 /**
+ * Load that strips a thread [N], the tapped one or the screw's.
+ *
+ * Takes the load as spread evenly over the thread. Source: FED-STD-H28/2B.
+ *
+ * @throws {InputError} When a number lies outside its range.
+ *
+ * @example M10x1.5 in soft aluminium of 130 MPa, 21.6 mm deep; printed: 69.6 kN
+ * ```ts
+ * import { assertAlmostEquals } from "@std/assert";
+ *
+ * const load_N = strippingLoad({
+ *   areaPerLength: 24.84e-3,
+ *   fullThread: 21.6e-3,
+ *   shearStrength: 130e6,
+ * });
+ *
+ * assertAlmostEquals(load_N, 69_750, 10);
+ * ```
+ */
+export const strippingLoad: Method<
+  Record<"areaPerLength" | "fullThread" | "shearStrength", MethodInput>
+> = method({
+  id: "stripping-load",
+  title: "Load that strips a thread",
+  inputs: {
+    areaPerLength: { ...AREA_PER_LENGTH, says: "Shear area of the thread to a length of it" },
+    fullThread: { unit: "m", min: 0, max: 0.2, says: "Length of full thread", symbol: "L_e" },
+    shearStrength: { ...SHEAR_STRENGTH, max: 2e9, says: "Shear strength of the thread's metal" },
+  },
+  output: { name: "load", unit: "N", min: 0, max: 4e8, says: "Stripping load", symbol: "F_s" },
+  formula: "areaPerLength * fullThread * shearStrength",
+  source: "FED-STD-H28/2B: stripping load is shear area times shear strength",
+  compute: ({ areaPerLength, fullThread, shearStrength }) =>
+    areaPerLength * fullThread * shearStrength,
+});
+
+/**
  * Load that strips the tapped thread over the pull in the screw [-].
  *
  * Takes the load as spread evenly over the thread; the first threads really carry more, which

@@ -6,8 +6,11 @@ import { loadCases } from "./of_load_cases.ts";
 import { loads } from "./of_loads.ts";
 import { nptDrills, pipeThreads } from "./of_pipe_threads.ts";
 import { port } from "./of_port.ts";
+import { ofPorts, ports } from "./of_ports.ts";
 import { printed } from "./of_printed.ts";
+import { screws } from "./of_screws.ts";
 import { byGeometry } from "./of_shapes.ts";
+import { speeds } from "./of_speeds.ts";
 import { threads } from "./of_threads.ts";
 
 /** All checks of the room. */
@@ -16,10 +19,14 @@ export const checks: Check[] = [
   ...fromReference("pipe-threads.json", pipeThreads),
   ...fromReference("drilling.json", drilling),
   ...fromReference("sensor-port.json", port),
+  ...fromReference("ports-hoses.json", ports),
   ...fromReference("thread-strength.json", loadCases),
   ...nptDrills,
   ...drillLists,
   ...byGeometry,
   ...loads,
   ...printed,
+  ...screws,
+  ...ofPorts,
+  ...speeds,
 ];
