@@ -81,7 +81,6 @@ export {
   type Tightness,
   tightnessOf,
 } from "./codes.ts";
-export { type FeelerReading, readFeeler, type TorqueWindow, torqueWindow } from "./readings.ts";
 export {
   type Conflict,
   type Fault,

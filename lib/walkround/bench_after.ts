@@ -1,4 +1,5 @@
 /** The third and the fourth rung: dry again, then the real seals. */
+import { PARTICLE_m } from "@/lib/inspect/mod.ts";
 import { AIR_ENERGY_LIMIT_J, BUBBLE_WATCH_s } from "@/lib/proof/mod.ts";
 import { duration, energy, length, pressure } from "./amounts.ts";
 import type { ProofContext } from "./context.ts";
@@ -6,9 +7,6 @@ import { line } from "./line.ts";
 import { insidePlaces, railPlaces } from "./places.ts";
 import type { Rung } from "./rung.ts";
 import { stepsFor, type TypedStep } from "./steps.ts";
-
-/** The particle that an injector's inlet basket just holds back [m]. Common practice, no source: 10 to 50 um. */
-export const BASKET_m = 30e-6;
 
 /** Makes the rung that gets the liquid out again. */
 export function drainDry(context: ProofContext): Rung {
@@ -25,7 +23,7 @@ export function drainDry(context: ProofContext): Rung {
       [
         "flush",
         line("Flush both ways through a fine cloth: nothing over {particle} may be left on it.", {
-          particle: length(BASKET_m),
+          particle: length(PARTICLE_m),
         }),
       ],
       [

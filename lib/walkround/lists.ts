@@ -1,7 +1,7 @@
 /** Short lists to walk round with, one for each occasion. */
+import { PARTICLE_m } from "@/lib/inspect/mod.ts";
 import { PROOF_HOLD_s } from "@/lib/proof/mod.ts";
 import { duration, length, pressure } from "./amounts.ts";
-import { BASKET_m } from "./bench_after.ts";
 import type { CautionId } from "./caution.ts";
 import { cautionsOf } from "./cautions.ts";
 import { isAlcoholRich, type ProofContext } from "./context.ts";
@@ -111,7 +111,7 @@ function bench({ pressures, numbers }: ProofContext): TypedItem[] {
     {
       id: "flush",
       text: line("Flushed both ways; nothing over {particle} on the cloth", {
-        particle: length(BASKET_m),
+        particle: length(PARTICLE_m),
       }),
       with: "a fine cloth and a lens",
     },

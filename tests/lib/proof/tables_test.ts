@@ -1,13 +1,6 @@
 /** Words and readings of the proof room. */
 import { assertEquals, assertThrows } from "@std/assert";
-import {
-  blendLowerLimit,
-  convertLeak,
-  readFeeler,
-  tightnessOf,
-  torqueWindow,
-} from "@/lib/proof/mod.ts";
-import { assertClose } from "../../helpers/assert_close.ts";
+import { blendLowerLimit, convertLeak, tightnessOf } from "@/lib/proof/mod.ts";
 
 Deno.test("tightnessOf() puts each class at its bound", () => {
   const cases = [[1e-3, "leaking"], [1e-4, "watertight"], [1e-5, "vapour-tight"], [
@@ -28,15 +21,4 @@ Deno.test("convertLeak() goes there and back", () => {
 
 Deno.test("blendLowerLimit() takes the lower limit while there is petrol in it", () => {
   assertEquals([0, 0.1, 0.85, 1].map(blendLowerLimit), [0.014, 0.014, 0.014, 0.033]);
-});
-
-Deno.test("readFeeler() leaves a thicker blade that stays out undecided", () => {
-  assertEquals(readFeeler(6e-5, false, 5e-5).verdict, "open");
-  assertThrows(() => readFeeler(0, true, 5e-5), RangeError, "blade_m");
-});
-
-Deno.test("torqueWindow() widens at and below 10 N m", () => {
-  assertClose(torqueWindow(10).least_Nm, 9.4, 1e-12);
-  assertClose(torqueWindow(10.1).least_Nm, 10.1 * 0.96, 1e-12);
-  assertThrows(() => torqueWindow(-1), RangeError, "torque_Nm");
 });

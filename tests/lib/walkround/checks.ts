@@ -9,8 +9,6 @@ import {
   headspaceShare,
   judgeHeadspace,
   MOLAR_GAS_CONSTANT_J_mol_K,
-  readFeeler,
-  torqueWindow,
   vapourDensityRatio,
   vapourVolume,
 } from "@/lib/proof/mod.ts";
@@ -346,29 +344,19 @@ function ticked(items: readonly Ticked[]): Answer {
   };
 }
 
-const OF_DRILL = { later: "Drill: tolerances and inspection of the drilled rail" } as const;
+const OF_INSPECT = { later: "answered in tests/lib/inspect" } as const;
 
+/** What the walk round must hold; the rest of the file is answered in tests/lib/inspect. */
 const INSPECTION: Answers = {
-  "general tolerance*": OF_DRILL,
-  "hole tolerance*": OF_DRILL,
-  "rule of thumb: head-gasket face flatness by straightedge": OF_DRILL,
-  "feeler gauge in mm": OF_DRILL,
-  "true position*": OF_DRILL,
-  "error of the last injector*": OF_DRILL,
-  "long-hole drift: wall left after wander": OF_DRILL,
-  "verdict of a feeler that does or does not enter under the straightedge": {
-    methods: [],
-    run: ({ feeler_mm, enters, limit_mm }) => {
-      // In millimetres throughout: the reading only compares.
-      const { least_m, below_m, verdict } = readFeeler(feeler_mm, enters, limit_mm);
-      const words = { meets: "pass", fails: "fail", open: "undecided" } as const;
-      return {
-        gap_at_least_mm: least_m,
-        gap_less_than_mm: below_m ?? null,
-        verdict: words[verdict],
-      };
-    },
-  },
+  "general tolerance*": OF_INSPECT,
+  "hole tolerance*": OF_INSPECT,
+  "rule of thumb: head-gasket face flatness by straightedge": OF_INSPECT,
+  "feeler gauge in mm": OF_INSPECT,
+  "true position*": OF_INSPECT,
+  "error of the last injector*": OF_INSPECT,
+  "long-hole drift: wall left after wander": OF_INSPECT,
+  "verdict of a feeler that does or does not enter under the straightedge": OF_INSPECT,
+  "torque window of a calibrated wrench": OF_INSPECT,
   "particle size that matters": {
     methods: [],
     run: () => {
@@ -390,13 +378,6 @@ const INSPECTION: Answers = {
     ["bench", "marks", "paint mark", "every screw"],
     ["hot-soak", "torque", "torque checked", "after the first heat cycle"],
   ]),
-  "torque window of a calibrated wrench": {
-    methods: [],
-    run: ({ torque_Nm, tool_error }) => {
-      const { least_Nm, most_Nm } = torqueWindow(torque_Nm, tool_error);
-      return { min_Nm: least_Nm, max_Nm: most_Nm };
-    },
-  },
 };
 
 /** All checks of the room. */
