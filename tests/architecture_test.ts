@@ -22,6 +22,7 @@ const ROOMS = [
   "sensor",
   "seal",
   "strength",
+  "inspect",
   "layout",
   "drawing",
   "proof",
@@ -34,6 +35,7 @@ const ROOMS = [
 /** Packages, by the one room that may import them. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   units: ["mathjs", "mathjs/single-file"],
+  drawing: ["@tarikjabiri/dxf"],
   plan: ["zod"],
 };
 

@@ -3,10 +3,13 @@ import * as engine from "@/lib/engine/mod.ts";
 import * as flow from "@/lib/flow/mod.ts";
 import * as fuel from "@/lib/fuel/mod.ts";
 import * as injector from "@/lib/injector/mod.ts";
+import * as inspect from "@/lib/inspect/mod.ts";
+import * as layout from "@/lib/layout/mod.ts";
 import * as line from "@/lib/line/mod.ts";
 import { type AnyMethod, isMethod } from "@/lib/method/mod.ts";
 import * as proof from "@/lib/proof/mod.ts";
 import * as rail from "@/lib/rail/mod.ts";
+import * as seal from "@/lib/seal/mod.ts";
 import * as sensor from "@/lib/sensor/mod.ts";
 import * as strength from "@/lib/strength/mod.ts";
 import * as supply from "@/lib/supply/mod.ts";
@@ -39,7 +42,10 @@ export const BOOK: readonly Chapter[] = [
   chapter("supply", "Pump, regulator and supply", supply),
   chapter("thread", "Threads, drills and ports", thread),
   chapter("sensor", "Sensors", sensor),
+  chapter("seal", "O-rings and materials", seal),
   chapter("strength", "Walls and loads", strength),
+  chapter("inspect", "Inspection", inspect),
+  chapter("layout", "The rail as geometry", layout),
   chapter("proof", "Leak tests", proof),
 ];
 

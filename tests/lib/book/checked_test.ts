@@ -6,9 +6,12 @@ import { checks as engine } from "../engine/checks.ts";
 import { checks as flow } from "../flow/checks.ts";
 import { checks as fuel } from "../fuel/checks.ts";
 import { checks as injector } from "../injector/checks.ts";
+import { checks as inspect } from "../inspect/checks.ts";
+import { checks as layout } from "../layout/checks.ts";
 import { checks as line } from "../line/checks.ts";
 import { checks as proof } from "../proof/checks.ts";
 import { checks as rail } from "../rail/checks.ts";
+import { checks as seal } from "../seal/checks.ts";
 import { checks as sensor } from "../sensor/checks.ts";
 import { checks as strength } from "../strength/checks.ts";
 import { checks as supply } from "../supply/checks.ts";
@@ -21,9 +24,12 @@ const CHECKS: readonly Check[] = [
   flow,
   fuel,
   injector,
+  inspect,
+  layout,
   line,
   proof,
   rail,
+  seal,
   sensor,
   strength,
   supply,
