@@ -51,6 +51,24 @@ export const SEVERAL_RAILS: Asked = {
   otherwise: "there is one rail",
 };
 
+/** The bar's section is neither rectangular nor round. */
+export const OWN_SECTION: Asked = {
+  when: (v) => v.word("rail.shape") === "own",
+  otherwise: "the bar is rectangular or round",
+};
+
+/** The gallery stops short of the far end. */
+export const BLIND: Asked = {
+  when: (v) => v.word("rail.ends") === "blind",
+  otherwise: "the gallery goes right through",
+};
+
+/** The gallery's open ends are tapped. */
+export const PLUGGED: Asked = {
+  when: (v) => v.word("rail.ends") !== "welded",
+  otherwise: "caps are welded on",
+};
+
 /** There is more than one pump. */
 export const SEVERAL_PUMPS: Asked = {
   when: (v) => (v.number("pump.count") ?? 1) > 1,

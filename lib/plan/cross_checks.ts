@@ -2,21 +2,33 @@
 import { inBoth } from "@/lib/units/mod.ts";
 import type { Fault } from "./fault.ts";
 import { ENGINE_RULES } from "./rules/engine.ts";
+import { GALLERY_RULES } from "./rules/gallery.ts";
+import { HOLD_DOWN_RULES } from "./rules/hold_down.ts";
+import { POCKET_RULES } from "./rules/pockets.ts";
+import { PORT_RULES } from "./rules/ports.ts";
 import { PUMP_RULES } from "./rules/pump.ts";
 import { RAIL_RULES } from "./rules/rail.ts";
 import { REGULATOR_RULES } from "./rules/regulator.ts";
 import type { Rule, Say } from "./rules/rule.ts";
 import { RUN_RULES } from "./rules/runs.ts";
+import { SHOP_RULES } from "./rules/shop.ts";
+import { STATION_RULES } from "./rules/stations.ts";
 import { SUPPLY_RULES } from "./rules/supply.ts";
 import type { PlanValues } from "./sections.ts";
 
 const RULES: readonly Rule[] = [
   ...ENGINE_RULES,
   ...RAIL_RULES,
+  ...GALLERY_RULES,
+  ...STATION_RULES,
+  ...POCKET_RULES,
+  ...PORT_RULES,
+  ...HOLD_DOWN_RULES,
   ...REGULATOR_RULES,
   ...PUMP_RULES,
   ...SUPPLY_RULES,
   ...RUN_RULES,
+  ...SHOP_RULES,
 ];
 
 /**

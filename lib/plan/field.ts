@@ -135,6 +135,8 @@ export interface ListField {
   readonly max: number;
   /** Rows that the form shows at the least. */
   readonly rows: number;
+  /** Their order counts: a row may have to be put between two. */
+  readonly ordered?: true;
   /** The fields of a row. */
   readonly fields: Readonly<Record<string, Field>>;
   /** The list is asked only when this holds. */

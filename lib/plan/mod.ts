@@ -37,6 +37,7 @@ export { type Assumption, type Resolved, resolvePlan, unusedNote } from "./resol
 export type { Fault } from "./fault.ts";
 export { type PartOfValues, type Reading, readPlan, valuesWithoutFault } from "./read.ts";
 export { type Boxes, boxesOf, closedUp, planFromBoxes, settle } from "./form.ts";
+export { belowBlankRow, type RowAt, rowAt, withBlankRow, withoutRow } from "./form_rows.ts";
 export { type PieceName, PIECES } from "./piece.ts";
 export { type RunName, RUNS } from "./runs.ts";
 export { RATING_DENSITY_KG_M3 } from "./rating_fluid.ts";
@@ -48,3 +49,4 @@ export {
   type Unpacked,
   unpackPlan,
 } from "./link.ts";
+export { PLUG_THREADS, type PlugThread } from "./port_threads.ts";

@@ -114,7 +114,7 @@ export const PIECE_FIELDS = {
     otherwise: "only fittings are counted",
     min: 1,
     max: 12,
-    because: "1 to 12",
+    because: "more of a kind go into a second row",
   },
   flow: {
     type: "quantity",

@@ -7,6 +7,7 @@ import type { Typed } from "./typed.ts";
 const list = {
   type: "list",
   rows: 1,
+  ordered: true,
   fields: PIECE_FIELDS,
 } as const;
 
@@ -26,7 +27,8 @@ export const RUNS = {
     ...list,
     label: "Suction piece",
     title: "Suction, tank to pump",
-    hint: "From the tank, or the surge tank, to the pump's inlet; a coarse strainer counts",
+    hint:
+      "From the tank, or the surge tank, to the pump's inlet; a coarse strainer counts, a rise does not: the fuel above the inlet tells it",
     max: 8,
     ...IN_LINE,
     default: assumed(

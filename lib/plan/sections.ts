@@ -4,15 +4,20 @@ import type { RunName } from "./runs.ts";
 import { demand } from "./sections/demand.ts";
 import { engine } from "./sections/engine.ts";
 import { fuel } from "./sections/fuel.ts";
+import { holdDown } from "./sections/hold_down.ts";
 import { injectors } from "./sections/injectors.ts";
 import { lift } from "./sections/lift.ts";
 import { operating } from "./sections/operating.ts";
+import { pockets } from "./sections/pockets.ts";
+import { ports } from "./sections/ports.ts";
 import { proof } from "./sections/proof.ts";
 import { pump } from "./sections/pump.ts";
 import { rail } from "./sections/rail.ts";
 import { regulator } from "./sections/regulator.ts";
 import { sensor } from "./sections/sensor.ts";
 import { sheet } from "./sections/sheet.ts";
+import { shop } from "./sections/shop.ts";
+import { stations } from "./sections/stations.ts";
 import { supply } from "./sections/supply.ts";
 import { wiring } from "./sections/wiring.ts";
 
@@ -27,6 +32,10 @@ export const SECTIONS = {
   injectors,
   regulator,
   rail,
+  stations,
+  pockets,
+  ports,
+  holdDown,
   pump,
   wiring,
   lift,
@@ -34,6 +43,7 @@ export const SECTIONS = {
   operating,
   sensor,
   proof,
+  shop,
   sheet,
 } as const;
 

@@ -69,10 +69,36 @@ for (const [name, { fields }] of Object.entries(SECTIONS)) {
   SECTIONS_OF_PLAN[name] = ofFields(fields);
 }
 
+/** A plan's sections as this file writes them, as far as injectors are placed by them. */
+interface Placed {
+  readonly engine: { readonly cylinders: number };
+  readonly rail?: { readonly count?: number; readonly length?: string };
+  readonly stations?: { readonly places?: readonly { readonly at?: string }[] };
+}
+
+/**
+ * Spreads the injectors over the bar, as many as a rail has: by chance alone there
+ * are hardly ever as many, in order, and within the bar.
+ */
+function placed(document: Placed): unknown {
+  const { engine, rail, stations } = document;
+  const rows = stations?.places ?? [];
+  const each = engine.cylinders / (rail?.count ?? 1);
+  if (rows.length === 0 || !Number.isInteger(each)) return document;
+  const length = rail?.length ?? "1 m";
+  const places = Array.from({ length: each }, (_, i) => {
+    const row = rows[i % rows.length];
+    const share = 0.1 + 0.8 * Number.parseFloat(row?.at ?? "0") / 1.5;
+    const at_m = Number.parseFloat(length) * (i + share) / each;
+    return { ...row, at: `${Number(at_m.toPrecision(6))} m` };
+  });
+  return { ...document, rail: { ...rail, length }, stations: { ...stations, places } };
+}
+
 /** Documents that are plans field by field. */
 export const arbitraryPlan: fc.Arbitrary<unknown> = fc.record(SECTIONS_OF_PLAN, {
   requiredKeys: ["version", "engine", "fuel"],
-});
+}).map((document) => placed(document as unknown as Placed));
 
 /**
  * Reads a random document, leaving out answers and rows that do not fit together

@@ -115,7 +115,7 @@ export const PUMP_RULES: readonly Rule[] = [
       pump.drive === "engine" && pump.place === "tank"
         ? fault(
           "pump.place",
-          "Place: a pump that the engine drives sits at the engine, in the line. Choose that, or an electric pump.",
+          "Place of the pump: one that the engine drives sits at the engine, in the line. Choose that, or an electric pump.",
         )
         : undefined,
   },

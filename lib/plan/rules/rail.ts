@@ -1,6 +1,9 @@
 /** What must hold between the answers about the rail. */
 import { fault, type Rule } from "./rule.ts";
 
+/** As long as a bar may be [m]. */
+const LONGEST_BAR_M = 1.5;
+
 /** What must hold between the answers about the rail. */
 export const RAIL_RULES: readonly Rule[] = [
   {
@@ -27,9 +30,19 @@ export const RAIL_RULES: readonly Rule[] = [
     },
   },
   {
-    of: ["rail.length", "rail.pitch", "rail.count", "engine.cylinders"],
-    find: ({ rail, engine }, say) => {
+    of: ["rail.length", "rail.pitch", "rail.count", "engine.cylinders", "stations.places"],
+    find: ({ rail, engine, stations }, say) => {
+      // Where every injector has its own place, the pitch counts for nothing.
+      if (stations.places.length > 0) return undefined;
       const span = rail.pitch * (engine.cylinders / rail.count - 1);
+      if (span >= LONGEST_BAR_M) {
+        return fault(
+          "rail.pitch",
+          `Pitch of the injectors: the injectors of a rail span ${
+            say(span, "length")
+          }, more than the longest bar. Enter a smaller pitch, or more rails.`,
+        );
+      }
       return rail.length > span ? undefined : fault(
         "rail.length",
         `Length of the bar: the injectors alone span ${

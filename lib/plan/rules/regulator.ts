@@ -36,7 +36,7 @@ export const REGULATOR_RULES: readonly Rule[] = [
         ? undefined
         : fault(
           "regulator.leastDrop",
-          `Least drop across it: it exceeds the set pressure. Enter less than ${
+          `Least drop across the regulator: it exceeds the set pressure. Enter less than ${
             say(regulator.setPressure, "pressure")
           }.`,
         ),

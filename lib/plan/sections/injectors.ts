@@ -47,7 +47,7 @@ export const injectors = section({
           hint: "Like 1",
           min: 1,
           max: 4,
-          because: "1 to 4 fit",
+          because: "no more than 4 fit at one intake",
           default: {
             text: "1",
             because: "One at each intake port",

@@ -10,7 +10,7 @@ export const pump = section({
   fields: {
     drive: {
       type: "choice",
-      label: "Drive",
+      label: "Drive of the pump",
       hint: "What turns the pump",
       options: { electric: "an electric motor", engine: "the engine" },
       default: {
@@ -18,6 +18,20 @@ export const pump = section({
         because: "The usual pump of an injected engine",
         source: "common practice, no source",
       },
+    },
+    place: {
+      type: "choice",
+      label: "Place of the pump",
+      hint: "Where the pump sits",
+      options: { tank: "in the tank", line: "outside, in the line" },
+      default: (v) =>
+        v.word("pump.drive") === "engine"
+          ? { text: "line", because: "It sits at the engine that drives it", source: "ours" }
+          : {
+            text: "tank",
+            because: "Cooled and flooded by fuel",
+            source: "common practice, no source",
+          },
     },
     ratedSpeed: {
       type: "quantity",
@@ -74,10 +88,10 @@ export const pump = section({
     },
     points: {
       type: "list",
-      label: "Point",
+      label: "Pump point",
       title: "Points of the pump's curve",
       hint:
-        "Flow of one pump at a pressure rise; one point is enough to begin, the curve's points judge better, at two voltages best",
+        "From its sheet: the flow of one pump at each pressure, with its current; one point is enough to begin, several judge better, at two voltages best",
       max: 16,
       rows: 4,
       fields: PUMP_POINT,
@@ -88,12 +102,12 @@ export const pump = section({
       hint: "Alike, like 1",
       min: 1,
       max: 4,
-      because: "1 to 4",
+      because: "more than 4 are not covered",
       default: { text: "1", because: "One pump", source: "ours" },
     },
     arrangement: {
       type: "choice",
-      label: "Arrangement",
+      label: "Arrangement of the pumps",
       hint: "How several pumps work together",
       why: "Side by side their flows add up, one behind the other their pressures",
       ...SEVERAL_PUMPS,
@@ -120,7 +134,7 @@ export const pump = section({
     },
     control: {
       type: "choice",
-      label: "Speed",
+      label: "Speed control of the pump",
       hint: "Whether a resistor or controller slows it while little is burnt",
       why: "Less is pumped round, and less heat goes into the tank",
       ...ELECTRIC,
@@ -189,20 +203,6 @@ export const pump = section({
       min: 1e5,
       max: 2e6,
       because: "1 to 20 bar",
-    },
-    place: {
-      type: "choice",
-      label: "Place",
-      hint: "Where the pump sits",
-      options: { tank: "in the tank", line: "outside, in the line" },
-      default: (v) =>
-        v.word("pump.drive") === "engine"
-          ? { text: "line", because: "It sits at the engine that drives it", source: "ours" }
-          : {
-            text: "tank",
-            because: "Cooled and flooded by fuel",
-            source: "common practice, no source",
-          },
     },
   },
 });

@@ -1,6 +1,7 @@
 /** The rail: bar, gallery, injectors along it. */
-import { SEVERAL_RAILS } from "../conditions.ts";
+import { BLIND, OWN_SECTION, PLUGGED, SEVERAL_RAILS } from "../conditions.ts";
 import { section } from "../field.ts";
+import { PLUG_THREADS, plugFor, type PlugThread, threadAsked } from "../port_threads.ts";
 
 /** The rail section of a plan. */
 export const rail = section({
@@ -13,7 +14,7 @@ export const rail = section({
       hint: "Alike, each feeding its share of the cylinders, like 1; a vee engine has 2",
       min: 1,
       max: 4,
-      because: "1 to 4, and the cylinders must share out evenly",
+      because: "the cylinders must share out evenly over at most 4",
       default: { text: "1", because: "One bank", source: "ours" },
     },
     connection: {
@@ -61,7 +62,11 @@ export const rail = section({
       label: "Bar",
       hint: "Its section",
       first: true,
-      options: { rectangular: "square or rectangular", round: "round" },
+      options: {
+        rectangular: "square or rectangular",
+        round: "round",
+        own: "own section",
+      },
       default: {
         text: "rectangular",
         because: "Flat faces seal and clamp",
@@ -101,6 +106,49 @@ export const rail = section({
         };
       },
     },
+    ownWall: {
+      type: "quantity",
+      kind: "length",
+      label: "Least wall of your section",
+      hint:
+        "Around the gallery, before the drill drifts, like 6 mm; the two sizes of the bar are then its outside sizes",
+      why: "The outside sizes say nothing of grooves and slots between",
+      ...OWN_SECTION,
+      min: 0.0005,
+      max: 0.05,
+      because: "0.5 to 50 mm",
+    },
+    galleryUp: {
+      type: "quantity",
+      kind: "length",
+      label: "Height of the gallery",
+      hint: "Its axis above the injector face, like 12.5 mm; blank is the middle of the bar",
+      why: "A higher gallery leaves pockets room, a lower one the threads opposite",
+      optional: true,
+      min: 0.002,
+      max: 0.1,
+      because: "2 to 100 mm, and inside the bar",
+      default: (v) => {
+        const height_m = v.number("rail.height");
+        if (height_m === undefined) return undefined;
+        return {
+          text: `${+(height_m * 500).toFixed(4)} mm`,
+          because: "The middle of the bar",
+          source: "ours",
+        };
+      },
+    },
+    galleryAcross: {
+      type: "quantity",
+      kind: "length",
+      label: "Gallery off the middle",
+      hint: "Its axis towards the front, like 3 mm; towards the back with a minus",
+      why: "An offset gallery leaves more thread for a port in the side",
+      min: -0.05,
+      max: 0.05,
+      because: "-50 to 50 mm, and inside the bar",
+      default: { text: "0 mm", because: "The middle of the bar", source: "ours" },
+    },
     pitch: {
       type: "quantity",
       kind: "length",
@@ -129,7 +177,8 @@ export const rail = section({
         const pitch_m = v.number("rail.pitch") ?? 0.09;
         const rails = v.number("rail.count") ?? 1;
         const each = Math.max(1, (v.number("engine.cylinders") ?? 4) / rails);
-        const text = `${Math.round((pitch_m * (each - 1) + 0.1) * 1000)} mm`;
+        // No longer than a bar may be: what then does not fit on it is said at the bar.
+        const text = `${Math.round(Math.min(pitch_m * (each - 1) + 0.1, 1.5) * 1000)} mm`;
         return { text, because: "The pitches plus 50 mm beyond each end injector", source: "ours" };
       },
     },
@@ -141,6 +190,7 @@ export const rail = section({
         "6061-T6": "aluminium 6061-T6",
         "6082-T6": "aluminium 6082-T6",
         "AlSi10Mg": "laser-sintered AlSi10Mg, stress-relieved",
+        "AlSi10Mg-as-built": "laser-sintered AlSi10Mg, as built",
         "304": "stainless steel 304",
         brass: "brass",
         steel: "mild steel",
@@ -165,6 +215,80 @@ export const rail = section({
       why: "A long drill wanders; from both ends only half as far",
       options: { one: "one end", both: "both ends" },
       default: { text: "one", because: "The more cautious case", source: "ours" },
+    },
+    drift: {
+      type: "quantity",
+      kind: "length",
+      label: "How far the drill wanders, if you know it",
+      hint: "Off its line by the end of the hole, like 0.5 mm; measure one in an offcut",
+      why: "What it wanders comes off the wall",
+      optional: true,
+      min: 0,
+      max: 0.01,
+      because: "0 to 10 mm",
+    },
+    ends: {
+      type: "choice",
+      label: "Ends of the gallery",
+      hint: "How they are closed; a blind gallery begins at the datum end",
+      why: "Feed and return usually go through the plugs",
+      options: {
+        plugged: "drilled through, both ends plugged",
+        blind: "drilled from one end, one plug",
+        welded: "drilled through, caps welded on",
+      },
+      default: {
+        text: "plugged",
+        because: "Can be deburred, brushed and flushed right through",
+        source: "common practice, no source",
+      },
+    },
+    galleryDepth: {
+      type: "quantity",
+      kind: "length",
+      label: "Depth of the blind gallery",
+      hint: "From the datum end, at full bore, like 380 mm; blank is just past the last injector",
+      optional: true,
+      ...BLIND,
+      min: 0.01,
+      max: 1.5,
+      because: "10 mm to 1.5 m, and less than the bar is long",
+    },
+    plugThread: {
+      type: "choice",
+      label: "Thread of the plugs",
+      hint: "In the gallery's ends, for plug, feed or return fitting",
+      why: "Its tapping drill must be at least as wide as the gallery",
+      ...PLUGGED,
+      options: PLUG_THREADS,
+      default: (v) => {
+        const thread = plugFor(v.number("rail.bore") ?? Infinity);
+        return thread && {
+          text: thread,
+          because: "The smallest O-ring plug whose tapping drill is as wide as the gallery",
+          source: "common practice, no source",
+        };
+      },
+    },
+    plugEngagement: {
+      type: "quantity",
+      kind: "length",
+      label: "Full thread of the plugs",
+      hint: "Its depth in each end, like 10 mm",
+      why: "Pressure pushes on the plug, and its thread shears in the bar",
+      ...PLUGGED,
+      min: 0.002,
+      max: 0.04,
+      because: "2 to 40 mm",
+      default: (v) => {
+        const thread = v.word("rail.plugThread");
+        const asked_m = thread === undefined ? undefined : threadAsked(thread as PlugThread);
+        return asked_m === undefined ? undefined : {
+          text: `${+(asked_m * 1000).toFixed(2)} mm`,
+          because: "The least full thread that the standard of this thread asks for",
+          source: "the thread's standard, see the port tables",
+        };
+      },
     },
     pocketBore: {
       type: "quantity",

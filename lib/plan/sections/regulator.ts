@@ -9,7 +9,7 @@ export const regulator = section({
   fields: {
     layout: {
       type: "choice",
-      label: "Layout",
+      label: "Layout of the fuel system",
       hint: "Whether fuel flows through the rail and back, or only to the injectors",
       options: {
         return: "return: regulator after the rail",
@@ -39,7 +39,7 @@ export const regulator = section({
     },
     reference: {
       type: "choice",
-      label: "Reference",
+      label: "Reference of the regulator",
       hint: "What the regulator's spring side sees",
       why: "A manifold reference keeps the pressure across the injectors constant",
       options: { manifold: "intake manifold pressure", atmosphere: "outside air" },
@@ -84,7 +84,7 @@ export const regulator = section({
     leastDrop: {
       type: "quantity",
       kind: "pressure",
-      label: "Least drop across it",
+      label: "Least drop across the regulator",
       hint: "Wide open, at full return flow, like 0.5 bar",
       why: "Below it a full return line lifts rail pressure at idle",
       ...RETURNS,
@@ -95,8 +95,8 @@ export const regulator = section({
     dropFlow: {
       type: "quantity",
       kind: "pumpFlow",
-      label: "Flow of those two figures",
-      hint: "Return flow at which rise and least drop are stated, like 200 L/h",
+      label: "Return flow at which rise and least drop are stated",
+      hint: "Of the two figures above, like 200 L/h",
       when: (v) =>
         v.number("regulator.droop") !== undefined || v.number("regulator.leastDrop") !== undefined,
       otherwise: "neither rise nor least drop is given",

@@ -1,5 +1,6 @@
 /** The pressure sensor and its port. */
 import { section } from "../field.ts";
+import { PLACE } from "../place.ts";
 
 /** True for a port whose seat is the cone at its bottom. */
 const coneSeat = (word: string | undefined): boolean => word === "M10x1-cone";
@@ -153,6 +154,16 @@ export const sensor = section({
         side: "a side face",
       },
       default: { text: "opposite", because: "Away from pockets and screws", source: "ours" },
+    },
+    at: {
+      ...PLACE.at,
+      optional: true,
+      hint: "Along the bar to the port's centre, like 94 mm; blank is where it clears the rest",
+    },
+    across: {
+      ...PLACE.across,
+      hint:
+        "Towards the front, like 3 mm; in a side, away from the injectors; blank is above the gallery",
     },
   },
 });

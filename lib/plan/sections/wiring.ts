@@ -9,7 +9,7 @@ export const wiring = section({
   fields: {
     wire: {
       type: "choice",
-      label: "Wire",
+      label: "Wire of the pump",
       hint: "Copper, by its area or its gauge",
       why: "A thin wire keeps voltage from the pump, and warms",
       ...ELECTRIC,
@@ -95,7 +95,7 @@ export const wiring = section({
     fuse: {
       type: "quantity",
       kind: "current",
-      label: "Fuse",
+      label: "Fuse of the pump",
       hint: "As printed on it, like 20 A",
       why: "It must carry the pump and blow before the wire burns",
       ...ELECTRIC,

@@ -91,6 +91,9 @@ const SHAPES: readonly [name: string, plan: Record<string, Record<string, unknow
   ["rails in a loop", { ...LEAST, rail: { count: 2, connection: "loop" } }],
   ["rails in series", { ...LEAST, rail: { count: 2, connection: "series" } }],
   ["a stated least drop", { ...LEAST, regulator: { leastDrop: "0.5 bar" } }],
+  ["a bar of known size", { ...LEAST, rail: { bore: "1/2 in", height: "1 1/4 in" } }],
+  ["a narrow gallery and pocket", { ...LEAST, rail: { bore: "5 mm", pocketBore: "7 mm" } }],
+  ["caps welded on", { ...LEAST, rail: { ends: "welded" } }],
 ];
 
 for (const [name, plan] of SHAPES) {
