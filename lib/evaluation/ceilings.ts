@@ -3,6 +3,7 @@ import { findRoot } from "@/lib/basics/mod.ts";
 import { flowAtVelocity } from "@/lib/flow/mod.ts";
 import { fuelCarried } from "@/lib/injector/mod.ts";
 import { isDuct, type Run } from "@/lib/line/mod.ts";
+import { Working } from "@/lib/method/mod.ts";
 import { flowAtSpread } from "@/lib/rail/mod.ts";
 import type { Context } from "./context.ts";
 import { CRITERIA } from "./criteria.ts";
@@ -12,7 +13,8 @@ import type { DemandResults } from "./subjects/demand.ts";
 import { stagesOf } from "./subjects/stages.ts";
 import type { PressureResults } from "./subjects/pressures.ts";
 import { isOneEnd, railSpecOf } from "./subjects/rail.ts";
-import { pointOf, type SolvedSupply } from "./supply/solved.ts";
+import { acrossAt, pointOf, type SolvedSupply } from "./supply/solved.ts";
+import { branchesOf } from "./supply/ways.ts";
 
 /** What limits a part: the fuel it carries, or why that can't be said. */
 interface Carried {
@@ -51,7 +53,7 @@ export function ceilingsOf(
   });
   const { suction, back } = solved.supply.system;
   return [
-    part("injectors", "Injectors", ofInjectors(context, demand, pressures)),
+    part("injectors", "Injectors", ofInjectors(context, demand, pressures, solved)),
     part("pump", values.pump.count > 1 ? "Pumps" : "Pump", ofPump(demand, results)),
     suction
       ? part("suction", "Suction", ofSuction(context, results, demand, solved, suction))
@@ -60,7 +62,7 @@ export function ceilingsOf(
         "Suction",
         "The pump stands in the fuel and has no run to draw through.",
       ),
-    part("feed", "Feed", ofFeed(context, demand, solved.supply.system.feed)),
+    part("feed", "Feed", ofFeed(context, demand, solved)),
     part("filter", "Filter", ofFilter(context, demand, solved.supply.system.feed)),
     part("rail", "Rail", ofRail(context, results, demand, solved)),
     ...(back
@@ -80,23 +82,64 @@ function ofInjectors(
   context: Context,
   demand: DemandResults,
   pressures: PressureResults,
+  solved: SolvedSupply,
 ): Carried {
   const stages = stagesOf(context);
   if (stages.length === 0) return { fuel_kg_s: undefined, because: "No injector is named yet." };
-  const carried = (section: string, interval_s: number): number =>
-    fuelCarried(context.working, `ceilings.${section}`, stages, {
-      density_kg_m3: demand.fuel.density_kg_m3,
-      differential_Pa: pressures.differentialPeak_Pa,
-      interval_s,
-      dutyLimit: CRITERIA.dutyPeak.limit,
-    });
-  // Power is taken to hold up to maximum speed, where the time for a shot is shortest.
-  const peak = carried("injectorsPeak", demand.intervalPeak_s);
-  const maximum = carried("injectorsMaximum", demand.intervalMaximum_s);
+  const density_kg_m3 = demand.fuel.density_kg_m3;
+  const carried = (
+    working: Working,
+    differential_Pa: number,
+  ): Record<"peak" | "maximum", number> => {
+    const at = (section: string, interval_s: number): number =>
+      fuelCarried(working, `ceilings.${section}`, stages, {
+        density_kg_m3,
+        differential_Pa,
+        interval_s,
+        dutyLimit: CRITERIA.dutyPeak.limit,
+      });
+    return {
+      peak: at("injectorsPeak", demand.intervalPeak_s),
+      // Power is taken to hold up to maximum speed, where the time for a shot is shortest.
+      maximum: at("injectorsMaximum", demand.intervalMaximum_s),
+    };
+  };
+  const across = (fuel_kg_s: number): number =>
+    acrossAt(context, solved, fuel_kg_s / density_kg_m3) ?? pressures.differentialPeak_Pa;
+  const most = (differential_Pa: number): number => {
+    const { peak, maximum } = carried(new Working(), differential_Pa);
+    return Math.min(peak, maximum);
+  };
+  // The more is burnt, the less pressure is left across the injectors, and the less they carry.
+  const fuel_kg_s = meeting((fuel_kg_s) => most(across(fuel_kg_s)), demand.fuel_kg_s);
+  const differential_Pa = across(fuel_kg_s);
+  const { peak, maximum } = carried(context.working, differential_Pa);
   const where = maximum < peak ? "at maximum speed" : "at the power peak's speed";
-  const duty = context.say(CRITERIA.dutyPeak.limit, "ratio");
-  return { fuel_kg_s: Math.min(peak, maximum), because: `Duty reaches ${duty} ${where}.` };
+  return {
+    fuel_kg_s: Math.min(peak, maximum),
+    because: `Duty reaches ${context.say(CRITERIA.dutyPeak.limit, "ratio")} ${where}, with ${
+      context.say(differential_Pa, "pressure")
+    } across the injectors.`,
+  };
 }
+
+/** Where a falling function of a number gives the number itself, by secants. */
+function meeting(of: (x: number) => number, start: number): number {
+  let [x, value] = [start, of(start)];
+  let next = value;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const found = of(next);
+    if (Math.abs(found - next) <= CLOSENESS * found) return found;
+    const slope = Math.min(0, (found - value) / (next - x));
+    [x, value] = [next, found];
+    next = (found - slope * next) / (1 - slope);
+  }
+  return value;
+}
+
+/** How closely the injectors' ceiling is placed [-]; three rounds reach it as a rule. */
+const CLOSENESS = 1e-5;
+const MOST_ROUNDS = 12;
 
 function ofPump(demand: DemandResults, { pump }: Results): Carried {
   if (pump?.available_m3_s === undefined) {
@@ -114,11 +157,11 @@ function ofPump(demand: DemandResults, { pump }: Results): Carried {
 /** What is burnt, at the limit of velocity in the narrowest hose. */
 function ofVelocity(
   context: Context,
-  id: "feed" | "suction",
+  id: "feed" | "suction" | "branch",
   run: Run,
-  otherwise_m: number | undefined,
+  otherwise_m?: number,
 ): number | undefined {
-  const { limit } = CRITERIA[id === "feed" ? "feedVelocity" : "suctionVelocity"];
+  const { limit } = CRITERIA[id === "suction" ? "suctionVelocity" : "feedVelocity"];
   const ducts = run.pieces.filter(({ kind }) => isDuct(kind)).map(({ bore_m }) => bore_m);
   const bore = ducts.length > 0 ? Math.min(...ducts) : otherwise_m;
   return bore === undefined
@@ -129,13 +172,25 @@ function ofVelocity(
     });
 }
 
-function ofFeed(context: Context, demand: DemandResults, feed: Run): Carried {
-  const flow_m3_s = ofVelocity(context, "feed", feed, context.values.supply.feedBore);
+function ofFeed(context: Context, demand: DemandResults, { supply }: SolvedSupply): Carried {
+  const { feed, branch } = supply.system;
+  const { values } = context;
+  const density = demand.fuel.density_kg_m3;
+  const inFeed_m3_s = ofVelocity(context, "feed", feed, values.supply.feedBore);
+  const inBranch_m3_s = branch && ofVelocity(context, "branch", branch);
+  const inAll_m3_s = inBranch_m3_s && inBranch_m3_s * branchesOf(values);
+  const speed = context.say(CRITERIA.feedVelocity.limit, "velocity");
+  if (inAll_m3_s !== undefined && inAll_m3_s < (inFeed_m3_s ?? Infinity)) {
+    return {
+      fuel_kg_s: inAll_m3_s * density,
+      because: `What the engine burns runs at ${speed} in its branches.`,
+    };
+  }
   return {
-    fuel_kg_s: flow_m3_s && flow_m3_s * demand.fuel.density_kg_m3,
-    because: flow_m3_s === undefined
+    fuel_kg_s: inFeed_m3_s && inFeed_m3_s * density,
+    because: inFeed_m3_s === undefined
       ? "No hose of it is listed."
-      : `What the engine burns runs at ${context.say(CRITERIA.feedVelocity.limit, "velocity")}.`,
+      : `What the engine burns runs at ${speed}.`,
   };
 }
 
@@ -163,10 +218,13 @@ function ofSuction(
     CRITERIA.inletVapour.limit;
   const density = demand.fuel.density_kg_m3;
   if (spare(fast_m3_s) >= 0) return { fuel_kg_s: fast_m3_s * density, because: byVelocity };
-  const because = `Only ${
-    context.say(CRITERIA.inletVapour.limit, "pressure")
-  } are left at the pump's inlet before the hottest fuel boils.`;
-  if (spare(0) <= 0) return { fuel_kg_s: 0, because };
+  const limit = context.say(CRITERIA.inletVapour.limit, "pressure");
+  if (spare(0) <= 0) {
+    const because = `Even while nothing flows, less than ${limit} is left at the pump's inlet ` +
+      "before the hottest fuel boils.";
+    return { fuel_kg_s: 0, because };
+  }
+  const because = `Only ${limit} is left at the pump's inlet before the hottest fuel boils.`;
   const flow_m3_s = findRoot(spare, { from: 0, to: fast_m3_s, tolerance: 1e-6 * fast_m3_s });
   return { fuel_kg_s: flow_m3_s * density, because };
 }

@@ -1,8 +1,8 @@
 /** A result held against what it must meet. */
 import type { Kind } from "@/lib/units/mod.ts";
 
-/** How a value and its bounds are shown: as a quantity, or as a plain factor like 1.2. */
-export type Shown = Kind | "factor";
+/** How a value and its bounds are shown: as a quantity, as a plain factor like 1.2, or not at all. */
+export type Shown = Kind | "factor" | "word";
 
 /** One of the four steps of the work. */
 export type Step = "size" | "drill" | "prove" | "hand-over";

@@ -7,6 +7,7 @@ import { Context } from "./context.ts";
 import { CRITERIA } from "./criteria.ts";
 import type { Evaluation } from "./evaluation.ts";
 import type { Results } from "./results.ts";
+import { judgeDrill } from "./drill/drill.ts";
 import { judgeBar } from "./subjects/bar.ts";
 import { judgeDemand } from "./subjects/demand.ts";
 import { judgeInjectors } from "./subjects/injectors.ts";
@@ -23,7 +24,7 @@ import { judgeSurge } from "./subjects/surge.ts";
 import { findHeat } from "./subjects/heat.ts";
 import { judgeVapour } from "./subjects/vapour.ts";
 import { judgeWiring } from "./subjects/wiring.ts";
-import { type SolvedSupply, solveSupply } from "./supply/solved.ts";
+import { acrossAt, type SolvedSupply, solveSupply } from "./supply/solved.ts";
 
 /** Checks that stand open when the fuel need itself can't be found. */
 const ON_DEMAND = [
@@ -103,7 +104,12 @@ function resultsOf(
   judgeSensor(context, proof);
   const bar = judgeBar(context, proof);
   const port = judgePort(context);
-  return { results: { demand, pressures, ...fed, bar, port, proof }, solved };
+  const drill = judgeDrill(context, {
+    bar,
+    port,
+    proof_Pa: proof?.pressures.proofPressure_Pa,
+  });
+  return { results: { demand, pressures, ...fed, bar, port, drill, proof }, solved };
 }
 
 type Fed = Pick<
@@ -139,7 +145,8 @@ function feed(
 ): Fed {
   // What the injectors give follows from the pressure that they really see.
   const held = heldPressures(context, pressures, solved);
-  const injectors = judgeInjectors(context, demand, held);
+  const enough_Pa = acrossAt(context, solved, demand.fuelVolume_m3_s);
+  const injectors = judgeInjectors(context, demand, held, enough_Pa);
   const wiring = judgeWiring(context, solved);
   const pump = judgePump(context, demand, solved, wiring);
   judgeRegulator(context, solved);

@@ -40,6 +40,19 @@ export type {
   SupplyResults,
   WayStretch,
 } from "./subjects/supply.ts";
+export type { DrillResults } from "./drill/drill.ts";
+export type { FitnessResults, FitnessRow } from "./drill/fitness.ts";
+export type { FloatResults } from "./drill/float.ts";
+export type { HeldResults } from "./drill/held.ts";
+export { FACES, type HoleResults } from "./drill/holes.ts";
+export type { PlugResults } from "./drill/plugs.ts";
+export type { SealResults } from "./drill/pocket_seal.ts";
+export type { StackResults } from "./drill/stack.ts";
+export { SENSOR_ID } from "./drill/laid.ts";
+export { type GalleryRange, galleryRange } from "./drill/biggest.ts";
+export { type OpeningRow, openingRows } from "./drill/openings.ts";
+export { failingPortChecks } from "./drill/port_checks.ts";
+export { type Trouble, troublesOf } from "./drill/troubles.ts";
 export type { PointId } from "./supply/points_of.ts";
 export type { HeatResults } from "./subjects/heat.ts";
 export type { SurgeResults } from "./subjects/surge.ts";
@@ -59,6 +72,21 @@ export { fuelInWords } from "./shopping/fuel_in_words.ts";
 export { shoppingList } from "./shopping/shopping_list.ts";
 export { shoppingCsv } from "./shopping/csv.ts";
 export { type ShownAmount, shownFigure, shownLength, shownQuantity } from "./shopping/shown.ts";
+export {
+  WORKSHOP_CAUTIONS,
+  type WorkshopCaution,
+  type WorkshopCautionId,
+} from "./workshop/cautions.ts";
+export type { Inspection, InspectionFigure, InspectionTime } from "./workshop/inspection.ts";
+export type { Operation, OperationId } from "./workshop/operation.ts";
+export type {
+  ChipClearing,
+  ToolEquivalent,
+  ToolSetting,
+  WorkshopTool,
+  WorkshopToolKind,
+} from "./workshop/tool.ts";
+export { type Workshop, workshopOf } from "./workshop/workshop.ts";
 export type { Change, Remedy } from "./changes/remedy.ts";
 export type { Edit } from "./changes/lever.ts";
 export { whatWouldDo } from "./changes/what_would_do.ts";

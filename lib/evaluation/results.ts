@@ -1,4 +1,5 @@
 /** The numbers of an evaluation, in SI. */
+import type { DrillResults } from "./drill/drill.ts";
 import type { BarResults } from "./subjects/bar.ts";
 import type { HeatResults } from "./subjects/heat.ts";
 import type { DemandResults } from "./subjects/demand.ts";
@@ -42,6 +43,8 @@ export interface Results {
   readonly bar: BarResults | undefined;
   /** Depths, thread and seat of the sensor port. */
   readonly port: PortResults | undefined;
+  /** The rail laid out, its holes, seals, screws and plugs. */
+  readonly drill: DrillResults;
   /** Pressures and numbers of the leak tests. */
   readonly proof: ProofResults | undefined;
 }

@@ -119,6 +119,7 @@ export function numbersAcross(evaluations: readonly Evaluation[]): readonly Numb
  * @returns Like "93.1 %".
  */
 export function inWords(value: number, kind: Shown, system: System, digits?: number): string {
+  if (kind === "word") return "";
   if (kind === "factor") return formatNumber(value, digits);
   return kind === "ratio" ? formatShare(value) : formatQuantity(value, kind, system);
 }

@@ -1,6 +1,7 @@
 /** Hoses by length and fittings by count, each kind and size once. */
 import { FITTINGS, isDuct, isStated } from "@/lib/line/mod.ts";
 import { PIECES, SECTIONS } from "@/lib/plan/mod.ts";
+import { branchesOf } from "../supply/ways.ts";
 import {
   about,
   atLeast,
@@ -11,7 +12,7 @@ import {
   sumOf,
   type Wanted,
 } from "./item.ts";
-import { branchesOf, type RunPlace, type RunSide, type SizedPiece } from "./places.ts";
+import type { RunPlace, RunSide, SizedPiece } from "./places.ts";
 import type { Shop } from "./shop.ts";
 
 /** What is alike, and where it goes. */

@@ -2,6 +2,7 @@
 import { type DashSize, hoseBore, isDuct, type Piece } from "@/lib/line/mod.ts";
 import type { PlanValues, RunName } from "@/lib/plan/mod.ts";
 import { piecesOf } from "../supply/pieces_of.ts";
+import { branchesOf, crossoversOf } from "../supply/ways.ts";
 import type { Shop } from "./shop.ts";
 
 /** What presses on a run: the pump, only the lift pump, or only the height of the fuel. */
@@ -31,25 +32,6 @@ export interface SizedPiece {
   readonly dash: DashSize | undefined;
   /** The row that it was listed by. */
   readonly row: PlanValues["supply"]["feed"][number];
-}
-
-/** Rails that fuel comes into at two places, each by a branch. */
-function inletsOf({ rail }: PlanValues): number {
-  const isJoined = rail.count > 1 && (rail.connection ?? "parallel") !== "parallel";
-  return rail.feed === "both-ends" && !isJoined ? 2 : 1;
-}
-
-/** Branches that leave the end of the feed. */
-export function branchesOf(values: PlanValues): number {
-  const { rail } = values;
-  const isInSeries = rail.count > 1 && rail.connection === "series";
-  return (isInSeries ? 1 : rail.count) * inletsOf(values);
-}
-
-/** Runs from one rail to another, or from each rail's far end to where they meet. */
-function crossoversOf({ rail }: PlanValues): number {
-  if (rail.count < 2) return 0;
-  return rail.connection === "series" ? rail.count - 1 : rail.count;
 }
 
 /** The runs of a plan that have pieces, in the order of the flow. */

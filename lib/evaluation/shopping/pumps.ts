@@ -1,8 +1,8 @@
 /** Pumps to ask for, and the tank between them. */
 import { Run } from "@/lib/line/mod.ts";
 import { CRITERIA } from "../criteria.ts";
-import { piecesOf } from "../supply/pieces_of.ts";
-import { runOf } from "../supply/system_of.ts";
+import { runOf, systemOf } from "../supply/system_of.ts";
+import { unstatedBeforeRegulator } from "../supply/unstated.ts";
 import {
   about,
   at,
@@ -108,11 +108,9 @@ function together({ values }: Shop): ShoppingFact[] {
 }
 
 /** Parts whose loss is in no figure yet. */
-function unstated({ values, liquid }: Shop): string[] {
-  if (liquid === undefined) return [];
-  const names = (["suction", "feed", "branch", "return"] as const).flatMap((run) =>
-    new Run(piecesOf(values, run, "clean"), liquid).unstated.map(({ name }) => name)
-  );
+function unstated({ values, liquid, flows }: Shop): string[] {
+  if (liquid === undefined || flows === undefined) return [];
+  const { names } = unstatedBeforeRegulator(systemOf(values, liquid, flows.burnt_m3_s));
   return names.length === 0 ? [] : [
     `Pressure rise: not in it is what is lost in ${names.join(", ")}; enter flow and loss there.`,
   ];
@@ -134,7 +132,7 @@ function liftPump(shop: Shop): Wanted[] {
     }];
   }
   const run = runOf(values, "lift", liquid) ?? new Run([], liquid);
-  const rise_Pa = Math.max(0, run.drop_Pa(lift_m3_s) - values.supply.tankPressure);
+  const rise_Pa = Math.max(0, run.drop_Pa(lift_m3_s));
   return [
     {
       id: "lift-pump",

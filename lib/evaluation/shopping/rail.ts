@@ -1,7 +1,7 @@
 /** Bar for the rails, and what seals the injectors in it. */
 import { SECTIONS } from "@/lib/plan/mod.ts";
 import { about, exactly, pieces, type ShoppingFigure, type Wanted } from "./item.ts";
-import { branchesOf } from "./places.ts";
+import { branchesOf } from "../supply/ways.ts";
 import type { Shop } from "./shop.ts";
 
 /** Bar stock and upper O-rings, and the hoses that joining the rails takes besides those listed. */

@@ -1,5 +1,6 @@
 /** Whether the bar has wall enough for its gallery. */
 import { type BarStrength, barStrength, MATERIALS, minimumWall } from "@/lib/strength/mod.ts";
+import type { PlanValues } from "@/lib/plan/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 import type { ProofResults } from "./proof.ts";
@@ -18,9 +19,6 @@ export interface BarResults extends BarStrength {
 
 const OWED = [CRITERIA.wall, CRITERIA.yield] as const;
 
-/** Cross hole assumed where the plan names none [m]: the pilots of the injector pockets. */
-const PILOT_M = 0.008;
-
 /** What the wall left must be over the wall that strength alone asks for; ours. */
 const WALL_SPARE = 1.15;
 
@@ -32,21 +30,30 @@ export function judgeBar(
   return context.subject(OWED, () => {
     const { rail } = context.values;
     const { bore, height, length } = rail;
-    if (bore === undefined || height === undefined || !proof) {
-      const because = "Enter the bore of the gallery and the size of the bar.";
+    const isOwn = rail.shape === "own";
+    if (
+      bore === undefined || height === undefined || !proof || (isOwn && rail.ownWall === undefined)
+    ) {
+      const because = isOwn
+        ? "Enter the bore of the gallery, the outside sizes and the least wall of your section."
+        : "Enter the bore of the gallery and the size of the bar.";
       for (const criterion of OWED) context.check(criterion, { value: undefined, because });
       return undefined;
     }
     const width_m = rail.shape === "round" ? height : rail.width ?? height;
+    const wall_m = rail.ownWall ?? wallAround(rail, { bore, height, width: width_m });
+    // Only the least wall counts: a square or round bar that leaves as much all round.
+    const across_m = bore + 2 * wall_m;
     const proof_Pa = proof.pressures.proofPressure_Pa;
     const found = barStrength(context.working, {
-      shape: rail.shape,
-      height_m: height,
-      width_m,
+      shape: rail.shape === "round" ? "round" : "rectangular",
+      height_m: across_m,
+      width_m: across_m,
       bore_m: bore,
-      length_m: length,
+      length_m: Math.min(rail.galleryDepth ?? length, length),
       drilledFrom: rail.drilledFrom,
-      pilot_m: Math.min(PILOT_M, bore),
+      drift_m: rail.drift,
+      pilot_m: Math.min(crossHole(context.values, bore), bore),
       proof_Pa,
       working_Pa: proof.pressures.workingPressure_Pa,
       yield_Pa: MATERIALS[rail.material].yield_Pa,
@@ -63,6 +70,30 @@ export function judgeBar(
   });
 }
 
+interface Sizes {
+  readonly bore: number;
+  readonly height: number;
+  readonly width: number;
+}
+
+/** The least wall around a gallery that need not lie in the middle [m]. */
+function wallAround(
+  { shape, galleryUp, galleryAcross }: PlanValues["rail"],
+  { bore, height, width }: Sizes,
+): number {
+  const up = galleryUp ?? height / 2;
+  if (shape === "round") {
+    return height / 2 - Math.hypot(up - height / 2, galleryAcross) - bore / 2;
+  }
+  return Math.min(up, height - up, width / 2 - Math.abs(galleryAcross)) - bore / 2;
+}
+
+/** What crosses the gallery: the pockets' pilots, or their bores where those reach it [m]. */
+function crossHole({ rail, pockets }: PlanValues, bore: number): number {
+  const up = rail.galleryUp ?? (rail.height ?? 0) / 2;
+  return pockets.depth > up - bore / 2 ? rail.pocketBore : pockets.pilot;
+}
+
 function judgeWall(context: Context, found: BarStrength, strengthWall_m: number): void {
   const { wallLeft_m, wallNominal_m, drift_m } = found;
   const { limit, aim } = CRITERIA.wall;
@@ -73,7 +104,7 @@ function judgeWall(context: Context, found: BarStrength, strengthWall_m: number)
     value: wallLeft_m,
     limit: Math.max(limit, strengthWall_m),
     aim: Math.max(aim, strengthWall_m),
-    because: `${breaksOut}A centred gallery leaves ${
+    because: `${breaksOut}As drawn the gallery leaves ${
       say(wallNominal_m)
     }; drilled from ${ends} the drill may wander ${say(drift_m)}. Proof pressure alone takes ${
       say(strengthWall_m)

@@ -1,5 +1,5 @@
 /** How fast pump and return warm the tank, and how long priming takes. */
-import { isDuct } from "@/lib/line/mod.ts";
+import { isDuct, type Run } from "@/lib/line/mod.ts";
 import {
   hydraulicPower,
   primeTime,
@@ -8,6 +8,7 @@ import {
 } from "@/lib/supply/mod.ts";
 import type { Context } from "../context.ts";
 import { pointOf, type SolvedPoint, type SolvedSupply } from "../supply/solved.ts";
+import { branchesOf, crossoversOf } from "../supply/ways.ts";
 import type { DemandResults } from "./demand.ts";
 
 /** What was found. */
@@ -69,14 +70,20 @@ function primeOf(
   { supply, points }: SolvedSupply,
 ): number | undefined {
   const state = points.find(({ point }) => point.id === "prime")?.state;
-  const { feed, branch } = supply.system;
+  const { feed, branch, crossover } = supply.system;
   const { rail } = values;
   if (!state || state.pumped_m3_s <= 0 || rail.bore === undefined) return undefined;
-  const ducts = [...feed.pieces, ...Array(rail.count).fill(branch?.pieces ?? []).flat()]
-    .filter(({ kind }) => isDuct(kind));
-  const volume = ducts.reduce(
-    (sum, { bore_m, length_m }) => sum + Math.PI / 4 * bore_m ** 2 * length_m,
-    rail.count * Math.PI / 4 * rail.bore ** 2 * rail.length,
-  );
+  const volume = volumeOf(feed) + branchesOf(values) * volumeOf(branch) +
+    crossoversOf(values) * volumeOf(crossover) +
+    rail.count * Math.PI / 4 * rail.bore ** 2 * rail.length;
   return working.run("heat.prime_s", primeTime, { volume, flow: state.pumped_m3_s });
+}
+
+/** What the hoses of a run hold [m^3]. */
+function volumeOf(run: Run | undefined): number {
+  const ducts = run?.pieces.filter(({ kind }) => isDuct(kind)) ?? [];
+  return ducts.reduce(
+    (sum, { bore_m, length_m }) => sum + Math.PI / 4 * bore_m ** 2 * length_m,
+    0,
+  );
 }

@@ -48,35 +48,52 @@ export interface InjectorResults {
 
 const OWED = [CRITERIA.dutyPeak, CRITERIA.dutyMaximum, CRITERIA.idlePulse] as const;
 
-/** Judges the stages at the power peak and at maximum speed, and the primary at idle. */
+/**
+ * Judges the stages at the power peak and at maximum speed, and the primary at idle.
+ *
+ * @param context The evaluation under way.
+ * @param demand The fuel need.
+ * @param pressures Pressures as the injectors see them.
+ * @param enough_Pa Pressure across them at full power with pumps that suffice: what to shop for goes by it.
+ */
 export function judgeInjectors(
   context: Context,
   demand: DemandResults,
   pressures: PressureResults,
+  enough_Pa: number = pressures.differentialPeak_Pa,
 ): InjectorResults | undefined {
   return context.subject(OWED, () => {
     const named = stagesOf(context);
     const given = named.length > 0;
     const sought = standInStage(context);
     const stages = given ? named : [sought];
-    const at = (section: string, interval_s: number): StageDuties | undefined =>
+    const at = (section: string, interval_s: number, differential_Pa: number) =>
       stageDuty(context.working, section, stages, {
         fuel_kg_s: demand.fuel_kg_s,
         density_kg_m3: demand.fuel.density_kg_m3,
-        differential_Pa: pressures.differentialPeak_Pa,
+        differential_Pa,
         interval_s,
         dutyAim: CRITERIA.dutyPeak.aim,
         changeoverDuty: context.values.injectors.changeover,
       });
-    const peak = at("injectors.peak", demand.intervalPeak_s);
-    const maximum = at("injectors.maximum", demand.intervalMaximum_s);
+    const both = (section: string, differential_Pa: number): Both => [
+      at(`${section}.peak`, demand.intervalPeak_s, differential_Pa),
+      at(`${section}.maximum`, demand.intervalMaximum_s, differential_Pa),
+    ];
+    const held = both("injectors", pressures.differentialPeak_Pa);
+    const [peak, maximum] = held;
     if (!peak || !maximum) return withoutPressure(context);
-    const needed = stages.map((_, i) =>
-      most(peak.stages[i]?.flowNeededAtRating_m3_s, maximum.stages[i]?.flowNeededAtRating_m3_s)
-    );
+    // Nobody should buy injectors for the pressure that a pump too weak for the engine leaves.
+    const isShort = enough_Pa > pressures.differentialPeak_Pa * (1 + SHORT);
+    const enough = isShort ? both("injectors.pumpSuffices", enough_Pa) : held;
+    const needed = stages.map((_, i) => {
+      const [atPeak, atMaximum] = enough.map((each) => each?.stages[i]?.flowNeededAtRating_m3_s);
+      return most(atPeak, atMaximum);
+    });
     if (!given) return withoutInjectors(context, sought, needed[0]);
-    judgeDuty(context, "dutyPeak", peak, needed);
-    judgeDuty(context, "dutyMaximum", maximum, needed);
+    const wanted = needed.map((flow) => wantOf(context, flow, isShort));
+    judgeDuty(context, "dutyPeak", peak, wanted);
+    judgeDuty(context, "dutyMaximum", maximum, wanted);
     return {
       stages: stages.map((stage, i) => stageResults(stage, demand, [peak, maximum], i, needed[i])),
       changeoverFuel_kg_s: peak.changeoverFuel_kg_s,
@@ -87,6 +104,23 @@ export function judgeInjectors(
   });
 }
 
+/** Duties at the power peak and at maximum speed. */
+type Both = readonly [peak: StageDuties | undefined, maximum: StageDuties | undefined];
+
+/** Share of the pressure across the injectors that may be missing before the pump counts as too weak [-]. */
+const SHORT = 1e-3;
+
+function wantOf(context: Context, flow: number | undefined, isShort: boolean): string {
+  if (flow === undefined) {
+    return "Dead time alone takes the time there is: use injectors that open faster.";
+  }
+  return isShort
+    ? `The pump does not hold the pressure; once it does, the aim needs ${
+      context.say(flow, "flow")
+    } at the rating.`
+    : `The aim needs ${context.say(flow, "flow")} at the rating.`;
+}
+
 function most(a: number | undefined, b: number | undefined): number | undefined {
   return a === undefined || b === undefined ? undefined : Math.max(a, b);
 }
@@ -95,21 +129,17 @@ function judgeDuty(
   context: Context,
   which: "dutyPeak" | "dutyMaximum",
   duties: StageDuties,
-  needed: readonly (number | undefined)[],
+  wanted: readonly string[],
 ): void {
   const several = duties.stages.length > 1;
   const section = which === "dutyPeak" ? "peak" : "maximum";
   duties.stages.forEach((stage, i) => {
-    const flow = needed[i];
-    const want = flow === undefined
-      ? "Dead time alone takes the time there is: use injectors that open faster."
-      : `The aim needs ${context.say(flow, "flow")} at the rating.`;
     context.check(CRITERIA[which], {
       value: stage.duty,
       because: stage.injects
         ? `Pulses of ${context.say(stage.pulse_s, "duration")} take ${
           context.say(stage.duty, "ratio")
-        } of the time between injections. ${want}`
+        } of the time between injections. ${wanted[i]}`
         : "The primary stage injects alone here.",
       ...(several && { part: i + 1 }),
       ...(stage.injects && { result: `injectors.${section}.${i}.duty` }),

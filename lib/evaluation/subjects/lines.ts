@@ -6,11 +6,12 @@ import type { Criterion } from "../check.ts";
 import { CRITERIA } from "../criteria.ts";
 import { type RecordedCost, recordRun } from "../supply/record_run.ts";
 import { pointOf, type SolvedSupply } from "../supply/solved.ts";
+import { branchesOf } from "../supply/ways.ts";
 import type { DemandResults } from "./demand.ts";
 
 /** Velocities in the narrowest hose of each run [m/s]; undefined where there is no such run. */
 export interface LineResults {
-  /** From pump to rail, at full power [m/s]. */
+  /** From pump to rail, branches included, at full power [m/s]. */
   readonly feedVelocity_m_s: number | undefined;
   /** From tank to pump, at full power [m/s]. */
   readonly suctionVelocity_m_s: number | undefined;
@@ -55,27 +56,27 @@ export function judgeLines(
       : { flow_m3_s: Math.max(peak.pumped_m3_s, burnt.flow_m3_s), from: streamOf(solved) };
     const inFeed = regulator.place === "tank" ? burnt : pumped;
     const lost = recordRun(context, "lines.feed", feed, inFeed.flow_m3_s);
-    const { branch, rails } = supply.system;
+    const { branch } = supply.system;
+    const inBranch = branchStream(context, regulator.place === "rail" ? pumped : burnt);
     const returned = idle && { flow_m3_s: idle.returned_m3_s, from: "what goes back at idle" };
     const all: Readonly<Record<string, readonly RecordedCost[]>> = {
       suction: suction ? recordRun(context, "lines.suction", suction, pumped.flow_m3_s) : [],
       feed: lost,
-      branch: branch
-        ? recordRun(context, "lines.branch", branch, inFeed.flow_m3_s / rails.count)
-        : [],
+      branch: branch ? recordRun(context, "lines.branch", branch, inBranch.flow_m3_s) : [],
       return: back && returned ? recordRun(context, "lines.return", back, returned.flow_m3_s) : [],
     };
     return {
-      feedVelocity_m_s: velocity(
+      feedVelocity_m_s: velocity(context, CRITERIA.feedVelocity, [
+        ...through(feed, inFeed, context.values.supply.feedBore),
+        ...through(branch, inBranch),
+      ]),
+      suctionVelocity_m_s: suction &&
+        velocity(context, CRITERIA.suctionVelocity, through(suction, pumped)),
+      returnVelocity_m_s: back && velocity(
         context,
-        CRITERIA.feedVelocity,
-        feed,
-        inFeed,
-        context.values.supply.feedBore,
+        CRITERIA.returnVelocity,
+        solved.isPumpKnown && returned ? through(back, returned) : undefined,
       ),
-      suctionVelocity_m_s: suction && velocity(context, CRITERIA.suctionVelocity, suction, pumped),
-      returnVelocity_m_s: back &&
-        velocity(context, CRITERIA.returnVelocity, back, solved.isPumpKnown ? returned : undefined),
       filterLoss_Pa: judgeFilter(context, solved, lost, inFeed),
       unsettled: Object.entries(all).flatMap(([run, costs]) =>
         costs.flatMap(({ piece, bounds }) =>
@@ -96,32 +97,51 @@ function streamOf({ isPumpKnown }: SolvedSupply): string {
   return isPumpKnown ? "all that the pump gives" : "what the pump to shop for gives";
 }
 
+/** What runs in one branch of several. */
+function branchStream({ values }: Context, { flow_m3_s, from }: Stream): Stream {
+  const branches = branchesOf(values);
+  return {
+    flow_m3_s: flow_m3_s / branches,
+    from: branches === 1 ? `${from}, in the branch` : `${from}, shared by ${branches} branches`,
+  };
+}
+
+/** A bore and what runs through it. */
+interface Bore {
+  readonly bore_m: number;
+  readonly stream: Stream;
+}
+
+/** The narrowest hose or tube of a run; without one the bore that stands in, if any. */
+function through(run: Run | undefined, stream: Stream, otherwise_m?: number): Bore[] {
+  const bores = run?.pieces.filter(({ kind }) => isDuct(kind)).map(({ bore_m }) => bore_m) ?? [];
+  const bore_m = bores.length > 0 ? Math.min(...bores) : otherwise_m;
+  return bore_m === undefined ? [] : [{ bore_m, stream }];
+}
+
+/** Judges the bore in which it runs fastest; undefined bores wait for the pump's curve. */
 function velocity(
   context: Context,
   criterion: Criterion,
-  run: Run,
-  stream: Stream | undefined,
-  otherwise_m?: number,
+  bores: readonly Bore[] | undefined,
 ): number | undefined {
-  if (stream === undefined) {
+  if (bores === undefined) {
     const because = "Nearly all of the pump's flow goes back at idle: enter its curve.";
     context.check(criterion, { value: undefined, because });
     return undefined;
   }
-  const narrowest = run.pieces.filter(({ kind }) => isDuct(kind))
-    .toSorted((a, b) => a.bore_m - b.bore_m)[0];
-  const bore_m = narrowest?.bore_m ?? otherwise_m;
-  if (bore_m === undefined) {
+  const speed = ({ bore_m, stream }: Bore): number => stream.flow_m3_s / bore_m ** 2;
+  const fastest = bores.toSorted((a, b) => speed(b) - speed(a))[0];
+  if (fastest === undefined) {
     context.check(criterion, { value: undefined, because: "No hose or tube of it is listed." });
     return undefined;
   }
+  const { bore_m: bore, stream: { flow_m3_s: flow, from } } = fastest;
   const result = `lines.${criterion.id}_m_s`;
-  const value = context.working.run(result, meanVelocity, { flow: stream.flow_m3_s, bore: bore_m });
+  const value = context.working.run(result, meanVelocity, { flow, bore });
   context.check(criterion, {
     value,
-    because: `${context.say(stream.flow_m3_s, "pumpFlow")} (${stream.from}) through ${
-      context.say(bore_m, "length")
-    }.`,
+    because: `${context.say(flow, "pumpFlow")} (${from}) through ${context.say(bore, "length")}.`,
     result,
   });
   return value;

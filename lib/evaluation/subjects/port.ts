@@ -35,12 +35,15 @@ export function judgePort(context: Context): PortResults | undefined {
       return undefined;
     }
     const across = rail.shape === "round" ? height : rail.width ?? height;
-    const [depth_m, faceWidth_m] = sensor.face === "opposite" ? [height, across] : [across, height];
+    const up = rail.galleryUp ?? height / 2;
+    const [faceToAxis_m, faceWidth_m] = sensor.face === "opposite"
+      ? [height - up, across]
+      : [across / 2 - rail.galleryAcross, height];
     const port = sensorPort(context.working, {
       port: sensor.port,
       torque_Nm: sensor.torque,
       shearStrength_Pa: MATERIALS[rail.material].shear_Pa,
-      faceToAxis_m: depth_m / 2,
+      faceToAxis_m,
       galleryBore_m: bore,
       faceWidth_m,
       isRound: rail.shape === "round",

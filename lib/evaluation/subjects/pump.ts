@@ -3,23 +3,19 @@ import {
   type HeldFlow,
   heldFlow,
   neededPressure,
-  pumpAt,
-  type PumpDelivery,
-  pumpMargin,
-  readPump,
   type RunningPump,
   STANDARD_GRAVITY_m_s2,
   type Supply,
   type SupplyState,
-  type Untold,
 } from "@/lib/supply/mod.ts";
 import { formatShare } from "@/lib/units/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
-import { withDirtyFilters } from "../supply/dirty_filters.ts";
-import { figuresOf, type PumpDrive, pumpsOf } from "../supply/pumps_of.ts";
+import { type PumpDrive, pumpsOf } from "../supply/pumps_of.ts";
 import { askedAtPeak, pointOf, type SolvedSupply } from "../supply/solved.ts";
+import { unstatedBeforeRegulator } from "../supply/unstated.ts";
 import type { DemandResults } from "./demand.ts";
+import { marginOfCurve, marginOfFigure } from "./pump_margin.ts";
 import type { WiringResults } from "./wiring.ts";
 
 /** What was found for the pump. */
@@ -46,15 +42,6 @@ export interface PumpResults {
   readonly returned_m3_s: number;
 }
 
-/** Why the figures don't tell, in words. */
-const UNTOLD: Readonly<Record<Untold, string>> = {
-  "no-figures": "No figure of the pump is given.",
-  "single-point": "One point does not tell the flow at another pressure.",
-  "above-table": "The pressure lies above the pump's points.",
-  "below-table": "The pressure lies below the pump's points.",
-  "not-a-curve": "The pump's points do not make a falling curve.",
-};
-
 /** Finds the flow that the pumps hold the set pressure with, and judges its margin. */
 export function judgePump(
   context: Context,
@@ -79,7 +66,7 @@ export function judgePump(
     const margin = running
       ? marginOfCurve(context, running, held(running), need_m3_s)
       : marginOfFigure(context, { pressure_Pa, voltage_V: wiring?.terminal_V }, need_m3_s);
-    const unstated = solved.supply.system.feed.unstated.map(({ name }) => name);
+    const unstated = unstatedBeforeRegulator(solved.supply.system);
     const voltage_V = wiring?.terminal_V;
     const wanted = `Needed: ${context.say(need_m3_s, "pumpFlow")} at ${
       context.say(pressure_Pa, "pressure")
@@ -87,7 +74,7 @@ export function judgePump(
       voltage_V === undefined ? "" : ` and ${context.say(voltage_V, "voltage")} at its terminals`
     }; with the aim ${context.say(solved.shopFlow_m3_s, "pumpFlow")}.`;
     const dirtyMargin = running &&
-      heldMargin(held(running, withDirtyFilters(context, demand)), need_m3_s);
+      heldMargin(held(running, solved.dirty()), need_m3_s);
     const stalled_m3_s = stalledOf(context, peak.point, held);
     const hasFilter = solved.supply.system.feed.pieces.some(({ kind }) => kind === "filter");
     context.check(CRITERIA.pumpMargin, {
@@ -101,9 +88,10 @@ export function judgePump(
         } are held.`,
         dirtyMargin !== undefined && margin.value !== undefined && hasFilter &&
         `With filters due for change it is ${formatShare(dirtyMargin)}.`,
-        unstated.length > 0 && `Not in it is what is lost in: ${unstated.join(", ")}.`,
+        unstated.says,
       ].filter(Boolean).join(" "),
-      ...((margin.isEstimate || unstated.length > 0) && { atBest: "marginal" as const }),
+      ...unstated.cap,
+      ...(margin.isEstimate && { atBest: "marginal" as const }),
       ...(margin.value !== undefined && { result: "pump.margin" }),
     });
     return {
@@ -163,153 +151,6 @@ function stalledOf(
   return rest && held(rest).flow_m3_s;
 }
 
-/** A margin, or why there is none. */
-interface Margin {
-  readonly value: number | undefined;
-  readonly available_m3_s: number | undefined;
-  readonly because: string;
-  readonly isEstimate: boolean;
-}
-
-const SCALED =
-  "Its figures are for another voltage and were scaled, flow with voltage and pressure with its square: at best marginal, until figures on both sides of this voltage are given.";
-
 function heldMargin({ flow_m3_s }: HeldFlow, need_m3_s: number): number | undefined {
   return flow_m3_s === undefined ? undefined : flow_m3_s / need_m3_s - 1;
-}
-
-function marginOfCurve(
-  context: Context,
-  running: RunningPump,
-  held: HeldFlow,
-  required: number,
-): Margin {
-  const { flow_m3_s, atLeast_m3_s, atMost_m3_s } = held;
-  const margin = (available: number): number =>
-    context.working.run("pump.margin", pumpMargin, { available, required });
-  const isEstimate = running.isScaled;
-  const scaled = isEstimate ? ` ${SCALED}` : "";
-  if (flow_m3_s !== undefined) {
-    const { at, pressure_Pa } = readPump(running, flow_m3_s);
-    const spare = Math.max(0, 1 - required / flow_m3_s);
-    const worn = spare > 0 ? ` Worn by ${formatShare(spare)} it would just do.` : "";
-    return {
-      value: margin(flow_m3_s),
-      available_m3_s: flow_m3_s,
-      isEstimate,
-      because: `With the pressure held it gives at most ${context.say(flow_m3_s, "pumpFlow")}, at ${
-        context.say(pressure_Pa, "pressure")
-      }${
-        context.values.pump.drive === "engine" ? "" : ` and ${context.say(at, "voltage")}`
-      }.${worn}${scaled}`,
-    };
-  }
-  const limit = CRITERIA.pumpMargin.limit;
-  if (atLeast_m3_s !== undefined && atLeast_m3_s / required - 1 >= limit) {
-    return {
-      value: margin(atLeast_m3_s),
-      available_m3_s: undefined,
-      isEstimate,
-      because: `${UNTOLD["below-table"]} Flow falls with pressure, so it gives at least ${
-        context.say(atLeast_m3_s, "pumpFlow")
-      }.${scaled}`,
-    };
-  }
-  if (atMost_m3_s !== undefined && atMost_m3_s / required - 1 < limit) {
-    return {
-      value: margin(atMost_m3_s),
-      available_m3_s: undefined,
-      isEstimate,
-      because: `${UNTOLD["above-table"]} Flow falls with pressure, so it gives at most ${
-        context.say(atMost_m3_s, "pumpFlow")
-      }.`,
-    };
-  }
-  const why = UNTOLD[atLeast_m3_s === undefined ? "above-table" : "below-table"];
-  return {
-    value: undefined,
-    available_m3_s: undefined,
-    isEstimate,
-    because:
-      `${why} Enter its flow at a pressure beyond that, or ask for a pump that gives the aim there.`,
-  };
-}
-
-/** What a single figure says, at the lowest voltage if it can, else at its own. */
-function marginOfFigure(
-  context: Context,
-  duty: { readonly pressure_Pa: number; readonly voltage_V: number | undefined },
-  required: number,
-): Margin {
-  const [figure] = figuresOf(context.values);
-  const { drive } = context.values.pump;
-  if (figure === undefined || drive === "engine" || duty.voltage_V === undefined) {
-    return untold(
-      drive === "engine"
-        ? "Enter the speed of the pump's figures and at least two points."
-        : `${UNTOLD["no-figures"]} Ask for a pump that gives the aim there.`,
-    );
-  }
-  const at = (voltage_V: number): Margin => {
-    const delivery = deliveryOf(context, { pressure_Pa: duty.pressure_Pa, voltage_V });
-    return marginOfDelivery(context, delivery, required);
-  };
-  const lowest = at(duty.voltage_V);
-  if (lowest.value !== undefined) return lowest;
-  const stated = at(figure.at);
-  if (stated.value === undefined) return lowest;
-  return {
-    ...stated,
-    isEstimate: true,
-    because: `${stated.because} That is at ${
-      context.say(figure.at, "voltage")
-    }; how much less it is at ${
-      context.say(duty.voltage_V, "voltage")
-    } its figures do not tell: enter the points of its curve.`,
-  };
-}
-
-function deliveryOf(
-  { working, values }: Context,
-  duty: { readonly pressure_Pa: number; readonly voltage_V: number },
-): PumpDelivery {
-  return pumpAt(working, "pump", {
-    curves: figuresOf(values).map(({ at, points }) => ({ voltage_V: at, points })),
-    count: values.pump.count,
-    arrangement: values.pump.arrangement ?? "parallel",
-  }, duty);
-}
-
-/** The margin, or what a flow that is only bounded says of it. */
-function marginOfDelivery(context: Context, delivery: PumpDelivery, required: number): Margin {
-  const { available_m3_s, atLeast_m3_s, atMost_m3_s, untold: reason, scaled } = delivery;
-  const margin = (available: number): number =>
-    context.working.run("pump.margin", pumpMargin, { available, required });
-  const estimate = scaled ? ` ${SCALED}` : "";
-  const given = { available_m3_s, isEstimate: scaled };
-  if (available_m3_s !== undefined) {
-    const because = `The pump gives ${context.say(available_m3_s, "pumpFlow")} there.${estimate}`;
-    return { ...given, value: margin(available_m3_s), because };
-  }
-  const why = reason ? UNTOLD[reason] : "";
-  const limit = CRITERIA.pumpMargin.limit;
-  if (atLeast_m3_s !== undefined && atLeast_m3_s / required - 1 >= limit) {
-    const because = `${why} Flow falls with pressure, so it gives at least ${
-      context.say(atLeast_m3_s, "pumpFlow")
-    }.${estimate}`;
-    return { ...given, value: margin(atLeast_m3_s), because };
-  }
-  if (atMost_m3_s !== undefined && atMost_m3_s / required - 1 < limit) {
-    const because = `${why} Flow falls with pressure, so it gives at most ${
-      context.say(atMost_m3_s, "pumpFlow")
-    }.`;
-    return { ...given, value: margin(atMost_m3_s), because };
-  }
-  return untold(
-    `${why} Enter its flow at a pressure above that, or ask for a pump that gives the aim there.`,
-  );
-}
-
-function untold(because: string): Margin {
-  return { value: undefined, available_m3_s: undefined, because, isEstimate: false };
 }

@@ -1,9 +1,11 @@
-/** What pressure the injectors really see, and whether the return lets the regulator work. */
+/** What pressure the injectors really see. */
 import type { RegulatorState } from "@/lib/supply/mod.ts";
 import { formatShare } from "@/lib/units/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 import { pointOf, railOf, type SolvedPoint, type SolvedSupply } from "../supply/solved.ts";
+import { unstatedAtRails } from "../supply/unstated.ts";
+import { judgeReturn } from "./return_line.ts";
 import type { PressureResults } from "./pressures.ts";
 
 const OWED = [CRITERIA.pressureHeld, CRITERIA.crankingHeld] as const;
@@ -19,6 +21,8 @@ interface Across {
   readonly solved: SolvedPoint;
   readonly held_Pa: number;
   readonly should_Pa: number;
+  /** As held with filters due for change, where those stand between regulator and rail [Pa]. */
+  readonly dirty_Pa?: number | undefined;
 }
 
 /** Judges the pressure that is held, running and cranking, and the return's back-pressure. */
@@ -30,7 +34,16 @@ export function judgeRegulator(context: Context, solved: SolvedSupply): void {
     const across = running.flatMap((each) => acrossOf(context, each));
     const unsolved = running.find(({ problem }) => problem !== undefined);
     const worst = across.toSorted((a, b) => shareOf(a) - shareOf(b))[0];
-    judge(context, "pressureHeld", solved, unsolved, worst);
+    judge(
+      context,
+      "pressureHeld",
+      solved,
+      unsolved,
+      worst && {
+        ...worst,
+        dirty_Pa: dirtyOf(solved, worst.solved),
+      },
+    );
     const cranking = pointOf(solved, "cranking");
     judge(
       context,
@@ -50,6 +63,31 @@ function acrossOf({ values }: Context, solved: SolvedPoint): Across[] {
   return [{ solved, held_Pa: railOf(state) - point.manifold_Pa, should_Pa }];
 }
 
+/** In a dead end whatever the filter loses is missing at the rail. */
+function dirtyOf(
+  { supply, dirty, injectors }: SolvedSupply,
+  { point, pump, reference_Pa, state }: SolvedPoint,
+): number | undefined {
+  const { feed, branch, regulator } = supply.system;
+  const between = regulator.place === "tank"
+    ? [feed, branch]
+    : regulator.place === "feed"
+    ? [branch]
+    : [];
+  const hasFilter = between.some((run) =>
+    run?.pieces.some(({ kind, stated }) => kind === "filter" && stated.length > 0)
+  );
+  if (!hasFilter || pump === undefined) return undefined;
+  const found = dirty().solve({
+    pump,
+    demand_m3_s: point.burnt_m3_s,
+    injectors,
+    manifold_Pa: point.manifold_Pa,
+    reference_Pa,
+  }, state);
+  return found.ok ? railOf(found.state) - point.manifold_Pa : undefined;
+}
+
 /** More than it should be is as wrong as less: both move the fuel. */
 function shareOf({ held_Pa, should_Pa }: Across): number {
   return held_Pa > should_Pa ? should_Pa / held_Pa : Math.max(0, held_Pa / should_Pa);
@@ -58,7 +96,7 @@ function shareOf({ held_Pa, should_Pa }: Across): number {
 function judge(
   context: Context,
   which: "pressureHeld" | "crankingHeld",
-  { isPumpKnown }: SolvedSupply,
+  { isPumpKnown, supply }: SolvedSupply,
   unsolved: SolvedPoint | undefined,
   worst: Across | undefined,
 ): void {
@@ -78,7 +116,7 @@ function judge(
     });
     return;
   }
-  const { solved: { point, state }, held_Pa, should_Pa } = worst;
+  const { solved: { point, state }, held_Pa, should_Pa, dirty_Pa } = worst;
   const injected = state?.injected_m3_s ?? 0;
   const short = point.burnt_m3_s > 0 && injected < point.burnt_m3_s * (1 - SHORT)
     ? ` The injectors pass only ${formatShare(injected / point.burnt_m3_s)} of the fuel, held open.`
@@ -89,19 +127,30 @@ function judge(
   const onTheWay_Pa = context.values.regulator.layout === "return" || state === undefined
     ? 0
     : state.regulator_Pa - railOf(state);
-  const way = onTheWay_Pa > 0
+  const way = onTheWay_Pa > LEAST_SHOWN_Pa
     ? `; ${context.say(onTheWay_Pa, "pressure")} is lost between regulator and rail`
     : "";
+  const dirty = dirty_Pa === undefined
+    ? ""
+    : ` With filters due for change ${context.say(dirty_Pa, "pressure")}.`;
+  const unstated = unstatedAtRails(supply.system);
   context.check(CRITERIA[which], {
     value: shareOf(worst),
-    because: `${which === "pressureHeld" ? `Worst at ${lower(point.name)}: ` : ""}${
-      context.say(held_Pa, "pressure")
-    } of ${context.say(should_Pa, "pressure")}; ${
-      STATES[state?.state ?? "holds"]
-    }${way}.${short}${beyond}`,
+    because: [
+      `${which === "pressureHeld" ? `Worst at ${lower(point.name)}: ` : ""}${
+        context.say(held_Pa, "pressure")
+      } of ${context.say(should_Pa, "pressure")}; ${
+        STATES[state?.state ?? "holds"]
+      }${way}.${dirty}${short}${beyond}`,
+      unstated.says,
+    ].filter(Boolean).join(" "),
+    ...unstated.cap,
     ...(beyond !== "" && { atBest: "marginal" as const }),
   });
 }
+
+/** A loss on the way that is not worth a word [Pa]. */
+const LEAST_SHOWN_Pa = 100;
 
 /** Share of the fuel that rounding may leave out [-]. */
 const SHORT = 1e-4;
@@ -109,46 +158,6 @@ const SHORT = 1e-4;
 function lower(name: string): string {
   return name.charAt(0).toLowerCase() + name.slice(1);
 }
-
-/** At idle nearly all of the pump's flow goes back, against the return's own pressure. */
-function judgeReturn(context: Context, solved: SolvedSupply): void {
-  const { regulator } = context.values;
-  if (regulator.layout === "dead-ended" && regulator.place !== "feed") return;
-  const idle = pointOf(solved, "idle");
-  const { state } = idle ?? {};
-  if (idle === undefined || state === undefined || !solved.isPumpKnown) {
-    context.check(CRITERIA.returnBack, {
-      value: undefined,
-      because: idle?.problem ??
-        "Enter at least two points of the pump's curve: at idle nearly all of its flow goes back.",
-    });
-    return;
-  }
-  const { leastDrop, dropFlow } = regulator;
-  const back = `At idle ${context.say(state.returned_m3_s, "pumpFlow")} go back and make ${
-    context.say(state.back_Pa, "pressure")
-  } before the return`;
-  const set_Pa = regulator.setPressure + idle.reference_Pa;
-  const least_Pa = leastDrop === undefined || dropFlow === undefined
-    ? undefined
-    : leastDrop * (state.returned_m3_s / dropFlow) ** 2;
-  const room_Pa = set_Pa - (least_Pa ?? 0);
-  const value = room_Pa <= 0 ? Infinity : Math.max(0, state.back_Pa) / room_Pa;
-  const isHopeless = value >= CRITERIA.returnBack.limit;
-  context.check(CRITERIA.returnBack, {
-    value: least_Pa === undefined && !isHopeless ? undefined : Math.min(value, MOST_SHOWN),
-    because: least_Pa === undefined
-      ? `${back}, against ${
-        context.say(set_Pa, "pressure")
-      } that the rail should have then. Enter the regulator's least drop wide open: it comes on top.`
-      : `${back}; wide open the regulator loses ${
-        context.say(least_Pa, "pressure")
-      } more, and the rail should have ${context.say(set_Pa, "pressure")}.`,
-  });
-}
-
-/** A return that leaves the regulator no room at all is shown as this many times too much. */
-const MOST_SHOWN = 99;
 
 /** The pressures as the injectors see them, where the supply was solved. */
 export function heldPressures(

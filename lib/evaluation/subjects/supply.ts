@@ -10,6 +10,7 @@ import {
   type SolvedPoint,
   type SolvedSupply,
 } from "../supply/solved.ts";
+import { branchesOf } from "../supply/ways.ts";
 
 /** One operating point. Pressures gauge. */
 export interface SupplyPoint {
@@ -102,8 +103,8 @@ export function supplyResults(context: Context, solved: SolvedSupply): SupplyRes
   return {
     isPumpKnown: solved.isPumpKnown,
     points: solved.points.map((each) => pointResults(context, each)),
-    wayPeak: wayOf(solved, pointOf(solved, "peak")),
-    wayIdle: wayOf(solved, pointOf(solved, "idle")),
+    wayPeak: wayOf(context, solved, pointOf(solved, "peak")),
+    wayIdle: wayOf(context, solved, pointOf(solved, "idle")),
     curves: curvesOf(context, solved),
     asked: askedBy(solved),
   };
@@ -142,11 +143,15 @@ function foundOf(state: SupplyState, isDriven: boolean): SupplyFound {
 }
 
 /** From the tank through the pump and the first rail, and back. */
-function wayOf({ supply }: SolvedSupply, solved: SolvedPoint | undefined): WayStretch[] {
+function wayOf(
+  context: Context,
+  { supply }: SolvedSupply,
+  solved: SolvedPoint | undefined,
+): WayStretch[] {
   const state = solved?.state;
   if (state === undefined) return [];
   const { system } = supply;
-  const { rails, regulator } = system;
+  const { regulator } = system;
   const way = new Way();
   const start_Pa = system.tank_Pa + system.head_Pa;
   way.stretch("Suction", start_Pa, "tank");
@@ -160,9 +165,8 @@ function wayOf({ supply }: SolvedSupply, solved: SolvedPoint | undefined): WaySt
   );
   way.run(system.feed, inFeed);
   if (system.branch) {
-    const ways = rails.connection === "series" ? 1 : rails.count;
-    const each = (regulator.place === "rail" ? state.pumped_m3_s : state.injected_m3_s) / ways;
-    way.run(system.branch, each);
+    const toRails = regulator.place === "rail" ? state.pumped_m3_s : state.injected_m3_s;
+    way.run(system.branch, toRails / branchesOf(context.values));
   }
   const first = state.injectors.filter(({ rail }) => rail === 0);
   way.stretch("Rail", first[0]?.pressure_Pa ?? state.junction_Pa, "gallery, to injector 1");

@@ -13,6 +13,7 @@ import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 import { runOf } from "../supply/system_of.ts";
 import { pointOf, type SolvedSupply } from "../supply/solved.ts";
+import { unstatedIn } from "../supply/unstated.ts";
 import type { DemandResults } from "./demand.ts";
 
 /** What was found for lift pump and surge tank. */
@@ -36,10 +37,11 @@ export function judgeSurge(
   demand: DemandResults,
   solved: SolvedSupply,
 ): SurgeResults | undefined {
-  const { lift, regulator } = context.values;
+  const { lift } = context.values;
   if (lift.present !== "lift") return undefined;
   return context.subject(OWED, () => {
-    const isBack = lift.returnTo === "surge" || regulator.layout !== "return";
+    // Where nothing returns by a line of its own, nothing leaves but what is burnt.
+    const isBack = lift.returnTo !== "tank";
     const burnt_m3_s = demand.fuelVolume_m3_s;
     const pumped_m3_s = pointOf(solved, "peak")?.state?.pumped_m3_s ?? burnt_m3_s;
     const taken_m3_s = isBack ? burnt_m3_s : pumped_m3_s;
@@ -79,8 +81,8 @@ function judgeLift(
   const { values, working } = context;
   const run = runOf(values, "lift", liquid) ?? new Run([], liquid);
   const pump = liftPump(context);
-  const found = pump && liftFlow(pump, run, values.supply.tankPressure);
-  const unstated = run.unstated.map(({ name }) => name);
+  const found = pump && liftFlow(pump, run);
+  const unstated = unstatedIn([run]);
   const from = isBack ? "what the engine burns" : "all that the main pump moves";
   context.check(CRITERIA.liftMargin, {
     value: found &&
@@ -94,10 +96,11 @@ function judgeLift(
         : found === undefined
         ? "Its figures do not reach down to the pressure that it works at: enter a point at a lower pressure."
         : `It brings ${context.say(found, "pumpFlow")}.`,
-      unstated.length > 0 && `Not in it is what is lost in: ${unstated.join(", ")}.`,
+      unstated.says,
       pump?.isScaled && "Its figures were scaled to another voltage: at best marginal.",
     ].filter(Boolean).join(" "),
-    ...((pump?.isScaled || unstated.length > 0) && { atBest: "marginal" as const }),
+    ...unstated.cap,
+    ...(pump?.isScaled && { atBest: "marginal" as const }),
     ...(found !== undefined && { result: "surge.margin" }),
   });
   return found;
@@ -117,10 +120,10 @@ function liftPump({ values }: Context): RunningPump | undefined {
   });
 }
 
-/** Where the lift pump's curve meets what its run asks for, both tanks open to the air. */
-function liftFlow(pump: RunningPump, run: Run, tank_Pa: number): number | undefined {
+/** Where the lift pump's curve meets what its run asks for, both tanks at one pressure. */
+function liftFlow(pump: RunningPump, run: Run): number | undefined {
   const spare = (flow_m3_s: number): number =>
-    readPump(pump, flow_m3_s).pressure_Pa + tank_Pa - run.drop_Pa(flow_m3_s);
+    readPump(pump, flow_m3_s).pressure_Pa - run.drop_Pa(flow_m3_s);
   const from = Math.max(0, pump.points[0]?.flow_m3_s ?? 0);
   const to = pump.points.at(-1)?.flow_m3_s ?? 0;
   if (!(spare(from) >= 0 && spare(to) <= 0)) return undefined;

@@ -5,6 +5,7 @@ import { absoluteFromGauge, vapourMargin } from "@/lib/supply/mod.ts";
 import type { Context } from "../context.ts";
 import { CRITERIA } from "../criteria.ts";
 import type { SolvedPoint, SolvedSupply } from "../supply/solved.ts";
+import { unstatedIn } from "../supply/unstated.ts";
 
 /** Where fuel might boil. Pressures absolute. */
 export interface VapourResults {
@@ -72,9 +73,11 @@ function absolute(
   });
 }
 
-/** The operating point that draws the inlet down farthest. */
-function lowestInlet({ points }: SolvedSupply): SolvedPoint | undefined {
-  return points.filter(({ state }) => state !== undefined)
+/** The operating point that draws the inlet down farthest; a pump to shop for has its flow at the power peak. */
+function lowestInlet({ points, isPumpKnown }: SolvedSupply): SolvedPoint | undefined {
+  return points.filter(({ state, point }) =>
+    state !== undefined && (isPumpKnown || point.id === "peak")
+  )
     .toSorted((a, b) => (a.state?.inlet_Pa ?? 0) - (b.state?.inlet_Pa ?? 0))[0];
 }
 
@@ -96,23 +99,29 @@ function judgeInlet(
       pressure: inlet_Pa,
       vapourPressure: tankVapour_Pa,
     });
-  const unstated = supply.system.suction?.unstated.map(({ name }) => name) ?? [];
+  const { suction } = supply.system;
+  const unstated = unstatedIn([suction]);
   const { hottestTank } = context.values.fuel;
   context.check(CRITERIA.inletVapour, {
     value,
     because: [
-      `Lowest at ${lowest.point.name.toLowerCase()}: ${
+      `${
         isTooLow
-          ? "the suction would have to draw harder than a vacuum"
-          : `${context.say(inlet_Pa, "pressure")} absolute`
+          ? "The suction would have to draw harder than a vacuum"
+          : suction === undefined
+          ? `The pump stands in the fuel, at ${context.say(inlet_Pa, "pressure")} absolute`
+          : `${
+            context.say(inlet_Pa, "pressure")
+          } absolute at the inlet, lowest at ${lowest.point.name.toLowerCase()}`
       }; at ${context.say(hottestTank, "temperature")} the fuel boils at ${
         context.say(tankVapour_Pa, "pressure")
       }.`,
       tooHot(context, inletMargin_K),
-      unstated.length > 0 && `Not in it is what is lost in: ${unstated.join(", ")}.`,
-      !isPumpKnown && "The flow is that of the pump to shop for.",
+      unstated.says,
+      suction && !isPumpKnown && "The flow is that of the pump to shop for.",
     ].filter(Boolean).join(" "),
-    ...((unstated.length > 0 || !isPumpKnown) && { atBest: "marginal" as const }),
+    ...unstated.cap,
+    ...(!isPumpKnown && { atBest: "marginal" as const }),
     ...(!isTooLow && { result: "vapour.inletMargin_Pa" }),
   });
 }

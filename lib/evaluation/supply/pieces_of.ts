@@ -59,7 +59,8 @@ export function piecesOf(values: PlanValues, run: RunName, filters: FilterState)
       name: PIECES[kind],
       bore_m: before_m,
       length_m: isDuct(kind) ? row.length ?? 0 : 0,
-      rise_m: row.rise ?? 0,
+      // The fuel above the pump's inlet already says how high the suction's ends stand.
+      rise_m: run === "suction" ? 0 : row.rise ?? 0,
       count: kind in FITTINGS ? row.count ?? 1 : 1,
       stated: statedOf(row, filters),
     }];

@@ -1,6 +1,7 @@
 /** The losses along a run, each recorded with the method that it comes from. */
 import { meanVelocity, minorLoss, pipeFlow, reynoldsNumber, statedLoss } from "@/lib/flow/mod.ts";
 import {
+  CORRUGATED_FRICTION,
   fittingLossCoefficient,
   FITTINGS,
   isDuct,
@@ -73,7 +74,9 @@ function recordPiece(
     return { result: `${at}.lost_Pa`, bounds: undefined };
   }
   if (isDuct(kind)) {
-    const length_m = piece.length_m * piece.count;
+    // Corrugations resist like so much more of a plain hose.
+    const times = kind === "corrugated" ? CORRUGATED_FRICTION : 1;
+    const length_m = times * piece.length_m * piece.count;
     const roughness_m = kind === "tube" ? ROUGHNESS_M.tube : ROUGHNESS_M.hose;
     const pipe = { flow_m3_s, bore_m: bore, roughness_m, length_m };
     const found = pipeFlow(working, at, {

@@ -32,6 +32,8 @@ export interface SolvedPoint {
 export interface SolvedSupply {
   /** The system, filters clean. */
   readonly supply: Supply;
+  /** The system with its filters due for change, laid out when it is first asked for. */
+  readonly dirty: () => Supply;
   /** The liquid. */
   readonly liquid: Liquid;
   /** True when the pumps' figures make a curve; else one that gives what to shop for stands in. */
@@ -68,6 +70,7 @@ export function solveSupply(
     margin: CRITERIA.pumpMargin.aim,
   });
   const supply = new Supply(systemOf(values, liquid, full_m3_s));
+  let dirty: Supply | undefined;
   const injectors = injectorsOf(context, demand, pressures);
   const isPumpKnown = figuresOf(values).some(({ points }) => points.length >= 2);
   const solve = (point: OperatingPoint, near: SupplyState | undefined): SolvedPoint => {
@@ -112,7 +115,15 @@ export function solveSupply(
     near = solved.state ?? near;
     points.push(solved);
   }
-  return { supply, liquid, isPumpKnown, shopFlow_m3_s, injectors, points };
+  return {
+    supply,
+    dirty: () => dirty ??= new Supply(systemOf(values, liquid, full_m3_s, "dirty")),
+    liquid,
+    isPumpKnown,
+    shopFlow_m3_s,
+    injectors,
+    points,
+  };
 }
 
 /** The injectors of all stages held open; without one, what would carry the power at the aim of duty. */
@@ -159,4 +170,48 @@ export function askedAtPeak(
   const peak = pointOf(solved, "peak");
   return peak?.state &&
     solved.supply.asked_Pa(flow_m3_s, burnt_m3_s, peak.reference_Pa, peak.state);
+}
+
+/**
+ * Pressure across the injectors at full power while so much is burnt, at the speed where it is
+ * lowest [Pa]; undefined where the supply does not tell. Past what the plan's pumps hold, ones that
+ * suffice stand in: how far the pumps reach is a question of its own.
+ */
+export function acrossAt(
+  { values }: Context,
+  solved: SolvedSupply,
+  burnt_m3_s: number,
+): number | undefined {
+  if (values.rail.bore === undefined && !solved.isPumpKnown) return undefined;
+  const lowest = [pointOf(solved, "peak"), pointOf(solved, "maximum")]
+    .flatMap((each) => each?.state ? [{ each, across_Pa: acrossOf(each.point, each.state) }] : [])
+    .toSorted((a, b) => a.across_Pa - b.across_Pa)[0]?.each;
+  const state = lowest && burning(solved, lowest, burnt_m3_s);
+  return state && acrossOf(lowest.point, state);
+}
+
+function acrossOf({ manifold_Pa }: OperatingPoint, state: SupplyState): number {
+  return railOf(state) - manifold_Pa;
+}
+
+/** The supply at a point while so much is burnt, by its own pumps if they hold the pressure then. */
+function burning(
+  { supply, injectors }: SolvedSupply,
+  { point, reference_Pa, pump, state: near }: SolvedPoint,
+  burnt_m3_s: number,
+): SupplyState | undefined {
+  if (near === undefined) return undefined;
+  const by = (moved: RunningPump | number): SupplyState | undefined => {
+    const found = supply.solve({
+      pump: moved,
+      demand_m3_s: burnt_m3_s,
+      injectors,
+      manifold_Pa: point.manifold_Pa,
+      reference_Pa,
+    }, near);
+    return found.ok ? found.state : undefined;
+  };
+  const own = burnt_m3_s === point.burnt_m3_s ? near : pump && by(pump);
+  if (own !== undefined && own.state !== "shut") return own;
+  return by((1 + CRITERIA.pumpMargin.aim) * Math.max(burnt_m3_s, point.burnt_m3_s));
 }

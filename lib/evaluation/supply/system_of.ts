@@ -23,11 +23,10 @@ export function systemOf(
 ): SupplySystem {
   const { supply, pump } = values;
   const run = (name: RunName): Run | undefined => runOf(values, name, liquid, filters);
-  const isLifted = values.lift.present === "lift";
   return {
     liquid,
-    // A surge tank overflows into the main tank, which is vented.
-    tank_Pa: isLifted ? 0 : supply.tankPressure,
+    // A surge tank overflows into the main tank: both stand at one pressure.
+    tank_Pa: supply.tankPressure,
     head_Pa: liquid.density_kg_m3 * STANDARD_GRAVITY_m_s2 * supply.tankHead,
     suction: pump.place === "tank" ? undefined : run("suction"),
     feed: run("feed") ?? measuredFeed(values, liquid, full_m3_s),

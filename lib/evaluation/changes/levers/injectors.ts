@@ -95,7 +95,8 @@ export const INJECTOR_LEVERS: readonly Lever[] = MOVED.flatMap(
           steps: { metric: { size, unit }, inch: { size, unit } },
         });
       return {
-        ...lever(` (stage ${stage + 1})`),
+        // Nearly every plan has one stage; where there are more, the edit says which.
+        ...lever(stage === 0 ? "" : ` (stage ${stage + 1})`),
         candidates: (start) =>
           lever(start.values.injectors.stages.length > 1 ? ` (stage ${stage + 1})` : "")
             .candidates(start),

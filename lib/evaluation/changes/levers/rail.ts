@@ -19,6 +19,13 @@ const BARS: Readonly<Record<System, Step>> = {
 };
 
 const WALLS: readonly CheckId[] = ["wall", "yield"];
+const HOLES: readonly CheckId[] = [
+  "hole-gap",
+  "hole-wall",
+  "ports-thread",
+  "ring-entered",
+  "ring-below",
+];
 const PORT: readonly CheckId[] = [
   "port-thread",
   "port-taper",
@@ -59,10 +66,18 @@ const MOST_m = 0.1;
 
 /** Everything about the bar. */
 export const RAIL_LEVERS: readonly Lever[] = [
+  chosen({
+    id: "rail-metal",
+    name: "a bar of another metal",
+    mends: ["fuel-bar"],
+    path: "rail.material",
+    words: ({ values }) =>
+      ["304", "6061-T6", "6082-T6", "brass"].filter((word) => word !== values.rail.material),
+  }),
   stepped({
     id: "gallery-wider",
     name: "a wider gallery",
-    mends: ["rail-spread"],
+    mends: ["rail-spread", "gallery-opening"],
     path: "rail.bore",
     to: "up",
     steps: DRILLS,
@@ -71,7 +86,7 @@ export const RAIL_LEVERS: readonly Lever[] = [
   stepped({
     id: "gallery-narrower",
     name: "a narrower gallery",
-    mends: [...WALLS, ...PORT],
+    mends: [...WALLS, ...PORT, ...HOLES, "plug-thread"],
     path: "rail.bore",
     to: "down",
     steps: DRILLS,
@@ -101,20 +116,20 @@ export const RAIL_LEVERS: readonly Lever[] = [
   chosen({
     id: "rail-drilled",
     name: "a gallery drilled from both ends",
-    mends: ["wall"],
+    mends: ["wall", "gallery-opening", "ring-below", "ring-entered"],
     path: "rail.drilledFrom",
     words: ({ values }) => values.rail.drilledFrom === "one" ? ["both"] : [],
   }),
   {
     id: "bar-height",
     name: "a larger bar",
-    mends: [...WALLS, ...PORT],
+    mends: [...WALLS, ...PORT, ...HOLES, "rail-bends"],
     candidates: higher,
   },
   {
     id: "bar-width",
     name: "a bar larger the other way",
-    mends: [...WALLS, ...PORT],
+    mends: [...WALLS, ...PORT, ...HOLES],
     candidates: (start) =>
       start.values.rail.shape === "round" || start.plan.rail?.width === undefined
         ? []
