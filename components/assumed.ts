@@ -11,19 +11,25 @@ export interface AssumedProps {
   readonly assumed: Assumption;
   /** The id of the form that the button sends; without it there is no button. */
   readonly form?: string | undefined;
+  /**
+   * What the button is to the service: `confirm` leads on to the list of what is still assumed,
+   * `settle` back to the box that the value stands in from now on.
+   */
+  readonly button?: "confirm" | "settle";
   /** The id of its words, for what they describe. */
   readonly id?: string | undefined;
   /** The units of the plan; defaults are metric, and said in inches and pounds too where those are wanted. */
   readonly system?: System | undefined;
 }
 
-/** "assumed 40 °C: reason (source)", and a button that sends `confirm` with the path. */
-export function Assumed({ assumed, form, id, system }: AssumedProps): VNode {
+/** "assumed 40 °C: reason (source)", and a button that sends the path. */
+export function Assumed(props: AssumedProps): VNode {
+  const { assumed, form, button = "confirm", id, system } = props;
   const { path, label, text, because, source } = assumed;
   const field = fieldAt(path);
   const inch = system === "inch" && inInches(field, text);
   const confirm = form && html`
-    <button name="confirm" value=${path} form=${form} aria-label=${`Confirm ${label}`}>
+    <button name=${button} value=${path} form=${form} aria-label=${`Confirm ${label}`}>
       Confirm
     </button>
   `;

@@ -47,7 +47,7 @@ export function CeilingsChart({ ceilings, target_W, system }: CeilingsChartProps
       ${known.length > 0 && chart(known, target_W, system)}
       <details>
         <summary>The same as a table, with what limits</summary>
-        <table>
+        <table class="stacks columns">
           <thead>
             <tr><th scope="col">Part</th><th scope="col">Ceiling</th><th scope="col">Against target</th><th scope="col">What limits</th></tr>
           </thead>
@@ -55,13 +55,15 @@ export function CeilingsChart({ ceilings, target_W, system }: CeilingsChartProps
             ${[...known, ...ceilings.filter((each) => !isKnown(each))].map((each) =>
               fast`<tr>
               <th scope="row">${each.title}</th>
-              <td class="number">${
+              <td class="number" data-title="Ceiling">${
                 each.power_W === undefined ? "no number" : show(each.power_W)
               }</td>
-              <td class="number">${
-                each.power_W === undefined ? "" : shareOf(each.power_W, target_W)
+              <td class="number" data-title="Against target">${
+                each.power_W === undefined ? "–" : shareOf(each.power_W, target_W)
               }</td>
-              <td>${sentence(capital(each.because))}</td></tr>`
+              <td data-title="What limits"><span>${
+                sentence(capital(each.because))
+              }</span></td></tr>`
             )}
           </tbody>
         </table>
@@ -147,7 +149,8 @@ function chart(known: readonly Known[], target_W: number, system: System): VNode
       })}
       <line class="target" x1=${percent(target_W)} x2=${percent(target_W)} y1="4" y2=${bottom} />
       ${known.map(({ title, power_W }, i) => {
-        const where = power_W > end_W ? ", beyond the chart" : power_W < target_W ? ", short" : "";
+        const isCut = scale.at(power_W / unit_W) > 1;
+        const where = isCut ? ", beyond the chart" : power_W < target_W ? ", short" : "";
         const said = `${title}: ${formatQuantity(power_W, "power", system)}${where}`;
         return fast`<text class="bar-title" x="0" y="${TOP + i * ROW + 16}">${said}</text>`;
       })}

@@ -18,7 +18,8 @@ export interface ChangesPageProps {
 /** The page; with nothing to mend it says so. */
 export function ChangesPage({ shown, remedies }: ChangesPageProps): VNode {
   return html`
-    <h1>What would do</h1>
+    <p class="trail"><a href=${`${shown.planPath}/size`}>Back to the sheet</a></p>
+    <h1>What would do: the smallest change that mends each check</h1>
     ${remedies.length === 0
       ? html`<p>Nothing has to change: no check fails, and none is marginal.</p>`
       : html`
@@ -31,7 +32,6 @@ export function ChangesPage({ shown, remedies }: ChangesPageProps): VNode {
     ${remedies.length > 0 &&
       html`<div class="remedies">${remedies.map((remedy) => remedyShown(remedy, shown))}</div>`}
     ${openOnes(shown)}
-    <p class="screen-only"><a href=${`${shown.planPath}/size`}>Back to the Size sheet</a></p>
   `;
 }
 

@@ -26,7 +26,7 @@ const WHAT_TO_DO: Readonly<Record<Outcome, string>> = {
   meets: "on the right side of aim and limit",
 };
 
-/** The checks in groups by verdict, those to look at first on top. */
+/** The checks in groups by verdict, those to look at first on top; one that meets is a line that opens. */
 export function CheckList(props: CheckListProps): VNode {
   const { checks } = props;
   return html`
@@ -46,31 +46,55 @@ export function CheckList(props: CheckListProps): VNode {
   `;
 }
 
-function item(check: Check, { system, workingHref, changesHref }: CheckListProps): VNode {
-  const { id, title, value, limit, aim, margin, kind, sense, because, source, without } = check;
+function item(check: Check, props: CheckListProps): VNode {
+  const { id, title, verdict } = check;
+  return html`
+    <li class=${`check check-${verdict}`} id=${`check-${id}`}>
+      ${verdict === "meets"
+        ? html`
+          <details>
+            <summary><h4>${title}</h4> ${inShort(check, props.system)}</summary>
+            ${body(check, props)}
+          </details>
+        `
+        : [html`<h4>${title}</h4>`, body(check, props)]}
+    </li>
+  `;
+}
+
+/** What was found against what is asked, for a line. */
+function inShort({ value, limit, aim, kind, sense }: Check, system: System): VNode | undefined {
+  const bound = limit ?? aim;
+  if (value === undefined || bound === undefined || kind === "word") return undefined;
+  return html`
+    <span class="in-short"><b>${unbroken(showValue(value, kind, system))}</b>, ${unbroken(
+      showBound(bound, sense, kind, system),
+    )}</span>
+  `;
+}
+
+function body(check: Check, { system, workingHref, changesHref }: CheckListProps): VNode {
+  const { id, value, limit, aim, margin, kind, sense, because, source, without } = check;
   const href = check.result === undefined ? undefined : workingHref?.(check.result);
   const link = href !== undefined && [" ", html`<a href=${href}>Show the working</a>`];
   const isMended = check.verdict === "fails" || check.verdict === "marginal";
   const mend = isMended && changesHref &&
     html`<p class="screen-only"><a href=${changesHref(id)}>What would do</a></p>`;
   return html`
-    <li class=${`check check-${check.verdict}`} id=${`check-${id}`}>
-      <h4>${title}</h4>
-      <dl class="numbers">
-        ${value !== undefined && number("found", showValue(value, kind, system))}
-        ${limit !== undefined && number("limit", showBound(limit, sense, kind, system))}
-        ${aim !== undefined && number("aim", showBound(aim, sense, kind, system))}
-        ${margin !== undefined && number(
-          limit === undefined ? "margin to aim" : "margin to limit",
-          showShare(margin),
-        )}
-      </dl>
-      <p>${unbroken(sentence(because))}</p>
-      ${mend}
-      <p class="source">
-        ${without && `${sentence(capital(without))} `}Source: ${sentence(source)}${link}
-      </p>
-    </li>
+    <dl class="numbers">
+      ${value !== undefined && kind !== "word" && number("found", showValue(value, kind, system))}
+      ${limit !== undefined && number("limit", showBound(limit, sense, kind, system))}
+      ${aim !== undefined && number("aim", showBound(aim, sense, kind, system))}
+      ${margin !== undefined && number(
+        limit === undefined ? "margin to aim" : "margin to limit",
+        showShare(margin),
+      )}
+    </dl>
+    <p>${unbroken(sentence(because))}</p>
+    ${mend}
+    <p class="source">
+      ${without && `${sentence(capital(without))} `}Source: ${sentence(source)}${link}
+    </p>
   `;
 }
 

@@ -7,7 +7,7 @@ import { PlanForm } from "./plan_form.ts";
 import type { FormShown } from "./plan_shown.ts";
 
 /** All that was typed, and at each box that can't be taken, why. */
-export function FaultsPage({ boxes, faults }: FormShown): VNode {
+export function FaultsPage({ boxes, faults, more }: FormShown): VNode {
   return html`
     ${ErrorSummary({ faults })}
     <h1>Almost: some answers can't be taken</h1>
@@ -19,6 +19,7 @@ export function FaultsPage({ boxes, faults }: FormShown): VNode {
       notes: {},
       earlier: earlierOfBoxes(boxes),
       system: boxes.get("sheet.units") === "inch" ? "inch" : "metric",
+      more,
     })}
   `;
 }

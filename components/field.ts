@@ -81,8 +81,7 @@ function input(field: Declared, { text }: FieldProps, attributes: Attributes): V
       type="text"
       inputmode=${field.type === "count" ? "numeric" : undefined}
       maxlength=${field.type === "text" ? field.max : undefined}
-      autocomplete="off"
-      spellcheck=${field.type === "text" ? undefined : "false"}
+      spellcheck=${field.type === "text" ? "true" : undefined}
       value=${text}
     />
   `;
@@ -116,7 +115,7 @@ function stateOf(props: FieldProps, id: string): VNode | undefined {
     const words = [echo, note && sentence(note)].filter(Boolean).join("; ");
     return words === "" ? undefined : html`<p class="echo" id=${id}>${words}</p>`;
   }
-  if (assumed) return Assumed({ assumed, form, id, system });
+  if (assumed) return Assumed({ assumed, form, button: "settle", id, system });
   if (!missing) return undefined;
   return html`<p class="missing" id=${id}><b>open:</b> nothing honest can stand in here</p>`;
 }

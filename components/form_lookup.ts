@@ -35,6 +35,8 @@ export interface PlanFormProps {
   readonly system: System;
   /** The section to show open; those with a fault are open anyway. */
   readonly open?: SectionName | undefined;
+  /** The list to show with more blank rows. */
+  readonly more?: string | undefined;
 }
 
 /** What was asked for, by path. */

@@ -11,7 +11,7 @@ export interface OperatingRow {
   /** At the pump's terminals. */
   readonly voltage_V?: number;
   /** What the engine burns. */
-  readonly burnt_m3_s: number;
+  readonly burnt_m3_s?: number;
   readonly pumped_m3_s?: number;
   /** What the regulator sends back. */
   readonly returned_m3_s?: number;
@@ -19,7 +19,7 @@ export interface OperatingRow {
   readonly rail_Pa?: number;
   /** Rail less manifold. */
   readonly differential_Pa?: number;
-  /** The verdict there in words; empty where there is none. */
+  /** What happens there in words; empty where nothing can be said. */
   readonly says: string;
 }
 
@@ -43,14 +43,14 @@ const QUANTITIES: readonly (readonly [of: Quantity, title: string, kind: Kind])[
 /** One row for each point; a column that none of them fills is left out. */
 export function OperatingTable({ rows, system }: OperatingTableProps): VNode {
   const shown = QUANTITIES.filter(([of]) => rows.some((row) => row[of] !== undefined));
-  const isJudged = rows.some(({ says }) => says !== "");
+  const isSaid = rows.some(({ says }) => says !== "");
   const columns: Column[] = [
     { title: "Operating point" },
     ...shown.map(([, title, kind]) => ({
       title: `${title}, ${displayUnit(kind, system).symbol}`,
       isNumber: true,
     })),
-    ...(isJudged ? [{ title: "Verdict" }] : []),
+    ...(isSaid ? [{ title: "What happens" }] : []),
   ];
   const table = HoleTable({
     caption:
@@ -64,7 +64,7 @@ export function OperatingTable({ rows, system }: OperatingTableProps): VNode {
           ? "not known"
           : figureIn(value, kind, displayUnit(kind, system).symbol);
       }),
-      ...(isJudged ? [row.says === "" ? "none" : row.says] : []),
+      ...(isSaid ? [row.says === "" ? "none" : row.says] : []),
     ]),
   });
   return html`<div class="operating">${table}</div>`;

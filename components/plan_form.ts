@@ -9,20 +9,29 @@ import { html } from "./html.ts";
 export { PLAN_FORM, type PlanFormProps };
 
 /**
- * The form. It is sent to `/plan` by its own button, or by one that confirms an
- * assumption (`confirm` holds the path). Boxes that are not asked for now are
+ * The form. It is sent to `/plan` by its own button, or by one that does something
+ * besides: see `takeBoxes` of the routes. Boxes that are not asked for now are
  * left out while they are blank; what was typed into one is shown as not used.
  */
 export function PlanForm(props: PlanFormProps): VNode {
   const lookup = lookUp(props);
   return html`
-    <form id=${PLAN_FORM} class="plan-form" method="post" action="/plan" novalidate>
+    <form id=${PLAN_FORM} class="plan-form" method="post" action="/plan" novalidate autocomplete="off"
+      spellcheck="false">
       <p class="send"><button class="main">Work it out</button></p>
       ${Object.entries<Section>(SECTIONS).map(([name, section]) =>
         sectionOf(name, section, lookup)
       )}
       <p class="send"><button class="main">Work it out</button></p>
     </form>
+  `;
+}
+
+/** A button that leads back to the section. */
+function stay(name: string, { title }: Section): VNode {
+  return html`
+    <p
+      class="send"><button name="stay" value=${name}>Work it out and stay in “${title}”</button></p>
   `;
 }
 
@@ -47,7 +56,7 @@ function sectionOf(name: string, section: Section, lookup: Lookup): VNode | unde
       <summary><h2>${section.title}</h2>${counts && [" ", html`<small>${counts}</small>`]}</summary>
       <fieldset>
         <legend>${section.about}</legend>
-        ${content}
+        ${content} ${stay(name, section)}
       </fieldset>
     </details>
   `;

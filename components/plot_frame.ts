@@ -9,7 +9,6 @@ import { html } from "./html.ts";
 import type { Axis } from "./plot_axis.ts";
 import { type Balloon, balloonHeight, plotBalloons } from "./plot_balloons.ts";
 import { type PlotLine, plotLines } from "./plot_lines.ts";
-import { plotNames } from "./plot_names.ts";
 import { percent, type Place, type Placed, type PlotPoint, px } from "./plot_place.ts";
 import { type PlotSpan, plotSpans, spanHeight } from "./plot_spans.ts";
 
@@ -46,10 +45,6 @@ export function PlotFrame({ x, y, lines, balloons, labels, spans = [] }: PlotFra
   const end = foot + TEXT_ROW + spanHeight(spans, x);
   const place: Place = ([along, up]) => ({ x: x.at(along), y: foot - y.at(up) * HEIGHT });
   const drawn = plotBalloons(balloons, place, top);
-  const names = plotNames(
-    lines.map(({ name = "", points }) => ({ name, points: points.map(place) })),
-    balloons.map(({ at }) => place(at)),
-  );
   return html`
     <svg
       class="chart"
@@ -60,7 +55,7 @@ export function PlotFrame({ x, y, lines, balloons, labels, spans = [] }: PlotFra
     >
       ${axes(x, y, foot)} ${plotLines(lines, place, { top, height: HEIGHT })}
       ${drawn.leaders} ${labels.map((label) => word(label, place(label.at)))}
-      ${names.map(({ name, ...at }) => word({ text: name, anchor: "middle" }, at))} ${drawn.marks}
+      ${drawn.marks}
       ${plotSpans(spans, x, foot + TEXT_ROW)}
       <text class="tick" x="100%" y=${end + 14} text-anchor="end">${x.title}</text>
     </svg>

@@ -11,8 +11,6 @@ export type LineType = keyof typeof LINES;
 export interface PlotLine {
   readonly type: LineType;
   readonly points: readonly PlotPoint[];
-  /** Set into the line where there is room; then its points must run by rising x. */
-  readonly name?: string;
 }
 
 /** By ISO 128-2: continuous, dashed, dotted, chain, double chain. */
@@ -24,6 +22,12 @@ const LINES = {
   chain: { width: 1.5, dash: "18 3 2 3" },
   doubleChain: { width: 1.5, dash: "18 3 2 3 2 3" },
 } as const;
+
+/** A short piece of a line, to stand before its name in a key. */
+export function lineSample(type: LineType): VNode {
+  const { width, dash } = LINES[type];
+  return fast`<svg class="sample" width="48" height="10" aria-hidden="true"><path d="M0 5H48" stroke="currentColor" stroke-width="${width}" stroke-dasharray="${dash}"/></svg>`;
+}
 
 /** The package comes without types. */
 const path = (line as () => (points: readonly (readonly [number, number])[]) => string | null)();

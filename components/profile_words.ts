@@ -59,7 +59,7 @@ export function groupsOf(
       ...(i === 0 && start ? [start] : []),
       ...pieces.filter((piece) => piece.stretch === stretch)
         .map(({ number, name, at_m, after_Pa, lost_Pa }) => [
-          `${number} ${name}`,
+          `${number}. ${name}`,
           long(at_m),
           pressure(after_Pa),
           lost_Pa < 0 ? `adds ${pressure(-lost_Pa)}` : pressure(lost_Pa),

@@ -4,12 +4,12 @@ import { displayUnit, formatQuantity, type System } from "@/lib/units/mod.ts";
 import { html } from "./html.ts";
 import { type Axis, axisOf } from "./plot_axis.ts";
 import { PlotFrame } from "./plot_frame.ts";
-import type { LineType, PlotLine } from "./plot_lines.ts";
+import { lineSample, type LineType, type PlotLine } from "./plot_lines.ts";
 import type { PlotPoint } from "./plot_place.ts";
 import { PlotTable } from "./plot_table.ts";
 import { unbroken } from "./unbroken.ts";
 
-/** A flow at a pressure, gauge. */
+/** A flow at a pressure rise. */
 export interface FlowAtPressure {
   readonly flow_m3_s: number;
   readonly pressure_Pa: number;
@@ -36,11 +36,13 @@ export interface PumpChartProps {
 
 /** The lines of the pump's curves, in their order. */
 const TYPES: readonly LineType[] = ["solid", "dashed", "dotted", "chain", "doubleChain"];
-const SYSTEM = "The system asks";
+const SYSTEM = "What the system asks for at full power";
 
-/** The curves with numbered working points, those by name, then all numbers as a table. */
-export function PumpChart(props: PumpChartProps): VNode {
-  const { curves, system, working, system_units } = props;
+/** The curves, each named in a key, with numbered working points; then all numbers as a table. */
+export function PumpChart(given: PumpChartProps): VNode {
+  const curves = given.curves.map((curve) => ({ ...curve, points: fromNoFlow(curve.points) }));
+  const props = { ...given, curves };
+  const { system, working, system_units } = props;
   const flow = (value: number): string => formatQuantity(value, "pumpFlow", system_units);
   const pressure = (value: number): string => formatQuantity(value, "pressure", system_units);
   const rows = (points: readonly FlowAtPressure[]): string[][] =>
@@ -56,9 +58,8 @@ export function PumpChart(props: PumpChartProps): VNode {
   return html`
     <figure class="plot">
       <figcaption>
-        What the pump gives against what the system asks for at full power${working.length === 0
-          ? "."
-          : ". The numbers mark where it works:"}
+        Pump against system: at each flow, the pressure rise that the pump gives and that the system
+        asks for${working.length === 0 ? "." : ". The numbers mark where the pump works:"}
       </figcaption>
       ${working.length > 0 && html`
         <ol class="plot-key">
@@ -67,17 +68,36 @@ export function PumpChart(props: PumpChartProps): VNode {
           )}
         </ol>
       `}
-      ${drawing(props, names)}
+      ${drawing(props)}
+      <ul class="plot-key">
+        ${names.map((name, i) => html`<li>${lineSample(typeOf(i))} ${name}</li>`)}
+        ${system.length > 0 && html`<li>${lineSample("wide")} ${SYSTEM}</li>`}
+      </ul>
       ${PlotTable({
         summary: "The curves as a table",
-        columns: ["Flow", "Pressure, gauge"],
+        columns: ["Flow", "Pressure rise"],
         groups: [
           ...curves.map(({ points }, i) => ({ title: names[i] ?? "", rows: rows(points) })),
-          { title: `${SYSTEM}, at full power`, rows: rows(system) },
+          { title: SYSTEM, rows: rows(system) },
         ].filter((group) => group.rows.length > 0),
       })}
     </figure>
   `;
+}
+
+function typeOf(curve: number): LineType {
+  return TYPES[curve % TYPES.length] ?? "solid";
+}
+
+/** A curve where it pumps: what is driven back through a pump that turns slowly is no flow of it. */
+function fromNoFlow(points: readonly FlowAtPressure[]): FlowAtPressure[] {
+  const along = byFlow(points);
+  const first = along.findIndex(({ flow_m3_s }) => flow_m3_s >= 0);
+  const [back, on] = [along[first - 1], along[first]];
+  if (back === undefined || on === undefined) return along;
+  const part = back.flow_m3_s / (back.flow_m3_s - on.flow_m3_s);
+  const pressure_Pa = back.pressure_Pa + part * (on.pressure_Pa - back.pressure_Pa);
+  return [{ flow_m3_s: 0, pressure_Pa }, ...along.slice(first)];
 }
 
 function byFlow(points: readonly FlowAtPressure[]): FlowAtPressure[] {
@@ -96,28 +116,25 @@ function namesOf(curves: readonly PumpCurveShown[], system: System): string[] {
   });
 }
 
-function drawing(props: PumpChartProps, names: readonly string[]): VNode {
+function drawing(props: PumpChartProps): VNode {
   const { curves, system, working, system_units } = props;
   const all = [...curves.flatMap(({ points }) => points), ...system, ...working];
   const axis = (title: string, kind: "pumpFlow" | "pressure", values: number[]): Axis =>
     axisOf({ title, unit: displayUnit(kind, system_units), values, marks: 5 });
   const x = axis("Flow", "pumpFlow", all.map(({ flow_m3_s }) => flow_m3_s));
-  const y = axis("Gauge pressure", "pressure", all.map(({ pressure_Pa }) => pressure_Pa));
-  const asked = lineThrough(system);
+  const y = axis("Pressure rise", "pressure", all.map(({ pressure_Pa }) => pressure_Pa));
   return PlotFrame({
     x,
     y,
     lines: [
       ...curves.map(({ points }, i): PlotLine => ({
-        type: TYPES[i % TYPES.length] ?? "solid",
+        type: typeOf(i),
         points: lineThrough(points),
-        name: names[i] ?? "",
       })),
-      { type: "wide", points: asked },
+      { type: "wide", points: lineThrough(system) },
     ],
     balloons: working.map((point, i) => ({ text: String(i + 1), at: pointOf(point) })),
-    // Above its far end, where the pumps' curves have come down through it.
-    labels: asked.slice(-1).map((at) => ({ text: SYSTEM, at, up: 12, anchor: "end" })),
+    labels: [],
   });
 }
 

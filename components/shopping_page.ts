@@ -16,6 +16,7 @@ const CAUTIONS: readonly CautionId[] = ["hose-rating", "insurance-road"];
 export function ShoppingPage(shown: PlanShown): VNode {
   const { evaluation, values, system, planPath } = shown;
   return html`
+    <p class="trail"><a href=${`${planPath}/size`}>Back to the sheet</a></p>
     <h1>Shopping: what to ask for</h1>
     <p class="lead">
       Figures, no makes: any part that meets them will do. Everything that touches fuel, hoses and

@@ -4,6 +4,7 @@ import { formatNumber, formatQuantity, formatShare, type System } from "@/lib/un
 
 /** A value in the plan's units. */
 export function showValue(value: number, kind: Shown, system: System): string {
+  if (kind === "word") return "";
   if (kind === "factor") return formatNumber(value);
   return kind === "ratio" ? formatShare(value) : formatQuantity(value, kind, system);
 }

@@ -14,7 +14,7 @@ export interface SideBySideProps {
 export function SideBySide({ found, entered }: SideBySideProps): VNode {
   return html`
     <div class="side-by-side">
-      <div class="found" tabindex="0" role="region" aria-label="What comes of it">${found}</div>
+      <div class="found">${found}</div>
       <div class="entered">${entered}</div>
     </div>
   `;

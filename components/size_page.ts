@@ -28,70 +28,109 @@ export function SizePage(shown: PlanShown): VNode {
   `;
 }
 
+/** What a builder decides by first, what it rests on last. */
 function found(shown: PlanShown): (VNode | undefined)[] {
+  return [
+    defaultButton(),
+    verdicts(shown),
+    toBuy(shown),
+    SupplyShown(shown),
+    numbers(shown),
+    otherSheets(shown),
+    stillAssumed(shown),
+  ];
+}
+
+/**
+ * The return key presses a form's first button, wherever on the page that stands: without
+ * this one it would confirm the first assumption. Safari skips buttons that are not laid out.
+ */
+function defaultButton(): VNode {
+  return html`
+    <button class="spoken" form=${PLAN_FORM} tabindex="-1" aria-hidden="true">Work it out</button>
+  `;
+}
+
+function verdicts(shown: PlanShown): VNode {
   const { evaluation, system, planPath } = shown;
   const checks = evaluation.checks.filter(({ step }) => step === "size");
   const target_W = evaluation.results.demand?.crankPower_W;
-  return [
-    html`
-      <section aria-labelledby="verdicts">
-        <h2 id="verdicts">Verdicts</h2>
-        ${VerdictSummary({ verdicts: checks.map(({ verdict }) => verdict) })}
-        ${target_W !== undefined &&
-          CeilingsChart({ ceilings: evaluation.ceilings, target_W, system })}
-        <ul class="more-sheets screen-only">
-          <li><a href=${`${planPath}/shopping`}>Shopping list</a>, by figures, to print or as a table</li>
-          <li><a href=${`${planPath}/changes`}>What would do</a> where a check fails or is marginal</li>
-          ${fuelSpecOf(shown.values.fuel).base === "petrol" && html`
-            <li><a href=${`${planPath}/blends`}>Blends side by side</a>: the plan at other ethanol shares</li>
-          `}
-        </ul>
-        ${CheckList({
-          checks,
-          system,
-          workingHref: workingHref(shown),
-          changesHref: changesHref(shown),
-        })}
-      </section>
-    `,
-    SupplyShown(shown),
-    html`
-      <section aria-labelledby="other-sheets">
-        <h2 id="other-sheets">On the other sheets</h2>
-        <ul class="other-sheets">
-          ${STEPS.filter(({ id }) => id !== "size").map(({ id, name }) =>
-            html`
-              <li>
-                <a href=${`${planPath}/${id}`}>${name}</a>${" "}${VerdictSummary({
-                  verdicts: verdictsOf(shown, id),
-                })}
-              </li>
-            `
-          )}
-        </ul>
-      </section>
-    `,
-    html`
-      <section aria-labelledby="numbers">
-        <h2 id="numbers">Numbers</h2>
-        ${NumberTable({ caption: "What the engine asks for", rows: needRows(shown) })}
-        ${NumberTable({ caption: "What to shop for, by figures", rows: shoppingRows(shown) })}
-        ${NoteList({ notes: evaluation.notes, fieldHref: (path) => `#${path}` })}
-        <p class="screen-only"><a href=${`${planPath}/working`}>Show the working of every number</a></p>
-      </section>
-    `,
-    html`
-      <section aria-labelledby="assumed">
-        <h2 id="assumed">Still assumed: ${evaluation.assumed.length}</h2>
-        ${AssumptionList({
-          assumed: evaluation.assumed,
-          form: PLAN_FORM,
-          fieldHref: (path) => `#${path}`,
-          system,
-        })}
-      </section>
-    `,
-  ];
+  return html`
+    <section aria-labelledby="verdicts">
+      <h2 id="verdicts">Verdicts</h2>
+      ${VerdictSummary({ verdicts: checks.map(({ verdict }) => verdict) })}
+      <p class="to-form"><a href=${`#${PLAN_FORM}`}>Change the answers</a></p>
+      ${target_W !== undefined &&
+        CeilingsChart({ ceilings: evaluation.ceilings, target_W, system })}
+      <ul class="more-sheets screen-only">
+        <li><a href=${`${planPath}/changes`}>What would do</a> where a check fails or is marginal</li>
+        <li><a href=${`${planPath}/shopping`}>Shopping list</a>, to print or as a table</li>
+        ${fuelSpecOf(shown.values.fuel).base === "petrol" && html`
+          <li><a href=${`${planPath}/blends`}>Blends side by side</a>: the plan at other ethanol shares</li>
+        `}
+      </ul>
+      ${CheckList({
+        checks,
+        system,
+        workingHref: workingHref(shown),
+        changesHref: changesHref(shown),
+      })}
+    </section>
+  `;
+}
+
+function toBuy(shown: PlanShown): VNode {
+  return html`
+    <section aria-labelledby="to-buy">
+      <h2 id="to-buy">To buy, in short</h2>
+      ${NumberTable({ caption: "What the deciding parts have to meet", rows: shoppingRows(shown) })}
+      <p class="screen-only"><a href=${`${shown.planPath}/shopping`}>The whole shopping list</a></p>
+    </section>
+  `;
+}
+
+function numbers(shown: PlanShown): VNode {
+  return html`
+    <section aria-labelledby="numbers">
+      <h2 id="numbers">Numbers</h2>
+      ${NumberTable({ caption: "What the engine asks for", rows: needRows(shown) })}
+      ${NoteList({ notes: shown.evaluation.notes, fieldHref: (path) => `#${path}` })}
+      <p class="screen-only"><a href=${`${shown.planPath}/working`}>Show the working of every number</a></p>
+    </section>
+  `;
+}
+
+function otherSheets(shown: PlanShown): VNode {
+  return html`
+    <section aria-labelledby="other-sheets">
+      <h2 id="other-sheets">On the other sheets</h2>
+      <ul class="other-sheets">
+        ${STEPS.filter(({ id }) => id !== "size").map(({ id, name }) =>
+          html`
+            <li>
+              <a href=${`${shown.planPath}/${id}`}>${name}</a>${" "}${VerdictSummary({
+                verdicts: verdictsOf(shown, id),
+              })}
+            </li>
+          `
+        )}
+      </ul>
+    </section>
+  `;
+}
+
+function stillAssumed({ evaluation, system }: PlanShown): VNode {
+  return html`
+    <section aria-labelledby="assumed">
+      <h2 id="assumed">Still assumed: ${evaluation.assumed.length}</h2>
+      ${AssumptionList({
+        assumed: evaluation.assumed,
+        form: PLAN_FORM,
+        fieldHref: (path) => `#${path}`,
+        system,
+      })}
+    </section>
+  `;
 }
 
 function verdictsOf({ evaluation }: PlanShown, step: Step) {
@@ -109,6 +148,7 @@ function entered(shown: PlanShown): VNode {
     notes,
     earlier: earlierOf(values),
     system,
-    open: "engine",
+    open: shown.open ?? "engine",
+    more: shown.more,
   });
 }

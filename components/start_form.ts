@@ -56,7 +56,8 @@ export interface StartFormProps {
 /** The form; it is sent to `/plan`, where every other answer is assumed and says so. */
 export function StartForm({ boxes, faults }: StartFormProps): VNode {
   return html`
-    <form class="start-form" method="post" action="/plan" novalidate>
+    <form class="start-form" method="post" action="/plan" novalidate autocomplete="off"
+      spellcheck="false">
       <ol class="questions">
         ${QUESTIONS.map(({ asks, note, paths }) =>
           html`

@@ -8,7 +8,7 @@ import type { LineResults, SupplyPoint, SupplyResults } from "@/lib/evaluation/m
 import { HoleTable } from "./hole_table.ts";
 import { html } from "./html.ts";
 import { type NumberRow, NumberTable } from "./number_table.ts";
-import { OperatingTable } from "./operating_table.ts";
+import { type OperatingRow, OperatingTable } from "./operating_table.ts";
 import type { PlanShown } from "./plan_shown.ts";
 import { PressureProfile } from "./pressure_profile.ts";
 import { PumpChart } from "./pump_chart.ts";
@@ -50,7 +50,10 @@ export function SupplyShown(shown: PlanShown): VNode | undefined {
         ),
         system_units: shown.system,
       })}
-      ${OperatingTable({ rows: supply.points.map(rowOf), system: shown.system })}
+      ${OperatingTable({
+        rows: supply.points.map((point) => rowOf(point, shown)),
+        system: shown.system,
+      })}
       ${injectorTable(shown, supply)}
       ${NumberTable({ caption: "Heat, vapour and priming", rows: heatRows(shown) })}
       ${CautionBox({
@@ -60,6 +63,9 @@ export function SupplyShown(shown: PlanShown): VNode | undefined {
     </section>
   `;
 }
+
+const BOUNDS =
+  "Fuel that slows down along the rail gives back none or all of the pressure that its speed took: the truth lies between";
 
 /** Bounds of the pressure before each injector, where the fuel's speed gives back nothing or all. */
 function injectorTable({ system }: PlanShown, { points }: SupplyResults): VNode | undefined {
@@ -73,11 +79,12 @@ function injectorTable({ system }: PlanShown, { points }: SupplyResults): VNode 
     <details class="again">
       <summary>Each injector at the power peak</summary>
       ${HoleTable({
-        caption: `Rail pressure in ${symbol}, gauge, from the feed's end on`,
+        caption:
+          `Rail pressure at each injector in ${symbol}, gauge, from the feed end on. ${BOUNDS}`,
         columns: [
           { title: several ? "Rail, place" : "Place" },
-          { title: "Nothing regained", isNumber: true },
-          { title: "All regained", isNumber: true },
+          { title: "None given back", isNumber: true },
+          { title: "All given back", isNumber: true },
           { title: "Flow", isNumber: true },
         ],
         rows: found.injectors.map(({ rail, at_m, pressure_Pa, recovered_Pa, flow_m3_s }) => [
@@ -117,11 +124,15 @@ const REGULATOR = {
   "wide-open": "return too tight, pressure higher",
 } as const;
 
-function rowOf({ name, burnt_m3_s, manifold_Pa, found, problem }: SupplyPoint) {
-  if (found === undefined) return { name, burnt_m3_s, says: problem ?? "not solved" };
+function rowOf(point: SupplyPoint, { evaluation }: PlanShown): OperatingRow {
+  const { id, name, burnt_m3_s, manifold_Pa, found, problem } = point;
+  const isIdling = id === "idle" || id === "cranking";
+  // Until fuel at idle is known, the supply is solved as if none were burnt.
+  const isBurntKnown = !isIdling || evaluation.results.demand?.fuelIdle_kg_s !== undefined;
+  const burnt = { name, ...(isBurntKnown && { burnt_m3_s }) };
+  if (found === undefined) return { ...burnt, says: problem ?? "not solved" };
   return {
-    name,
-    burnt_m3_s,
+    ...burnt,
     ...(found.terminal_V !== undefined && { voltage_V: found.terminal_V }),
     pumped_m3_s: found.pumped_m3_s,
     returned_m3_s: found.returned_m3_s,
@@ -129,7 +140,7 @@ function rowOf({ name, burnt_m3_s, manifold_Pa, found, problem }: SupplyPoint) {
     differential_Pa: found.rail_Pa - manifold_Pa,
     says: `${REGULATOR[found.regulator]}${
       found.within === "within" || found.within === "unknown" ? "" : "; beyond the pump's figures"
-    }`,
+    }${isBurntKnown ? "" : "; reckoned as if nothing were burnt"}`,
   };
 }
 

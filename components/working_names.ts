@@ -13,6 +13,12 @@ const SUBJECTS: Readonly<Record<string, string>> = {
   heat: "Heat and priming",
   bar: "Bar and gallery",
   port: "Sensor port",
+  seal: "Pockets and O-rings",
+  stack: "Heights of the injectors",
+  bosses: "The manifold's bosses",
+  float: "Play of the injectors",
+  holdDown: "Hold-down",
+  plugs: "Plugs and ports",
   proof: "Leak tests",
   ceilings: "Power ceilings",
   tuner: "For the tuner",
@@ -38,8 +44,19 @@ const PLACES: Readonly<Record<string, string>> = {
   suction: "suction",
   branch: "branch",
   return: "return",
+  least: "least squeeze",
+  most: "most squeeze",
+  fullest: "fullest groove",
+  widest: "widest on its groove",
+  leadIn: "lead-in",
+  insertion: "past the lead-in",
+  room: "to the bottom",
+  atMost: "that all parts allow",
+  atLeast: "that the aim takes",
+  againstPressure: "against pressure",
+  "plug-datum": "datum end",
+  "plug-far": "far end",
 };
-
 /** What is counted, by the step before the number; injectors' stages where there is none. */
 const COUNTED: Readonly<Record<string, string>> = {
   sections: "section",
@@ -48,6 +65,12 @@ const COUNTED: Readonly<Record<string, string>> = {
   suction: "piece",
   branch: "piece",
   return: "piece",
+  injectors: "injector",
+  bosses: "boss",
+
+  screws: "screw",
+  gaps: "gap",
+  port: "port",
 };
 
 /** What the number is of, where its method's words hold for several things. */
@@ -115,6 +138,15 @@ const OF: Readonly<Record<string, string>> = {
   soakMargin: "rail after key-off",
   byPump: "by the pump",
   byReturn: "by what returns",
+  stretchMost: "at most",
+  fillNominal: "as drawn",
+  fillMost: "at most",
+  squeezeNominal: "as drawn",
+  squeezeLeast: "at least",
+  squeezeMost: "at most",
+  shiftWorst: "all at their worst",
+  shiftByChance: "by chance",
+  leadLength: "as drawn",
 };
 
 /** The heading of a subject, by the first step of its results' names. */

@@ -29,7 +29,7 @@ async function evaluatePlan(c: Context): Promise<Response> {
   }
   const [{ evaluate }, { read }] = await Promise.all([
     import("@/lib/evaluation/mod.ts"),
-    import("./plan_pages.ts"),
+    import("./read_plan.ts"),
   ]);
   const reading = await read(document);
   if (!reading.ok) {

@@ -19,8 +19,10 @@ const SHEETS: readonly string[] = [
   "hand-over",
   "working",
   "shopping",
+  "workshop",
   "blends",
   "changes",
+  "drawing",
 ] satisfies SheetName[];
 
 /** Adds both. */
@@ -30,24 +32,24 @@ export function addPlan(app: Hono<AppEnv>): void {
   app.get("/plan", (c) => c.redirect("/", 302));
   app.get("/p/:code", (c) => c.redirect(`/p/${c.req.param("code")}/size`, 302));
   app.get("/p/:code/shopping.csv", sendShopping);
+  app.get("/p/:code/rail.dxf", sendDxf);
   app.get("/p/:code/:sheet", showSheet);
 }
 
 /** Reads a form; sends on to the plan, or shows the form again with what can't be taken. */
 async function takeForm(c: Context): Promise<Response> {
-  const [{ packPlan }, pages] = await Promise.all([
+  const [{ packPlan }, { takeBoxes, tooLong }] = await Promise.all([
     import("@/lib/plan/mod.ts"),
-    import("./plan_pages.ts"),
+    import("./take_form.ts"),
   ]);
   const boxes = boxesFrom(await c.req.formData());
-  const taken = await pages.takeBoxes(boxes);
+  const taken = await takeBoxes(boxes);
   if ("page" in taken) return c.html(taken.page, 422);
   try {
-    const anchor = taken.confirmed === undefined ? "" : "#assumed";
-    return c.redirect(`/p/${await packPlan(taken.plan)}/size${anchor}`, 303);
+    return c.redirect(`/p/${await packPlan(taken.plan)}/size${taken.place}`, 303);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return c.html(await pages.tooLong(boxes), 422);
+    return c.html(await tooLong(boxes), 422);
   }
 }
 
@@ -65,11 +67,16 @@ async function showSheet(c: Context): Promise<Response> {
   const opened = await openPlan(code);
   if ("problem" in opened) return c.html(await messagePage(opened.problem), 400);
   const pages = await import("./plan_pages.ts");
+  const open = c.req.query("open");
   const at = {
     plan: opened.plan,
     code,
     link: new URL(`/p/${code}/size`, c.req.url).href,
-    isOpen: c.req.query("open") === "all",
+    isOpen: open === "all",
+    open,
+    blank: c.req.query("blank"),
+    more: c.req.query("more"),
+    paper: c.req.query("paper"),
   };
   return c.html(await pages.sheetPage(sheet as SheetName, at));
 }
@@ -85,6 +92,20 @@ async function sendShopping(c: Context): Promise<Response> {
   });
 }
 
+/** The rail for a machine. */
+async function sendDxf(c: Context): Promise<Response> {
+  const code = c.req.param("code") ?? "";
+  const opened = await openPlan(code);
+  if ("problem" in opened) return c.html(await messagePage(opened.problem), 400);
+  const { railDxf } = await import("./plan_pages.ts");
+  const file = await railDxf({ plan: opened.plan, code, link: c.req.url });
+  if (file === undefined) return c.redirect(`/p/${code}/drawing`, 302);
+  return c.body(file, 200, {
+    "content-type": "image/vnd.dxf; charset=utf-8",
+    "content-disposition": 'attachment; filename="rail.dxf"',
+  });
+}
+
 type Opened =
   | { readonly plan: Plan }
   | { readonly problem: Parameters<typeof messagePage>[0] };
@@ -93,7 +114,7 @@ type Opened =
 async function openPlan(code: string): Promise<Opened> {
   const [{ unpackPlan }, { read }] = await Promise.all([
     import("@/lib/plan/mod.ts"),
-    import("./plan_pages.ts"),
+    import("./read_plan.ts"),
   ]);
   const unpacked = await unpackPlan(code);
   if (!unpacked.ok) return { problem: unpacked.reason };

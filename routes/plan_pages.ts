@@ -1,8 +1,14 @@
 /** Makes the pages of a plan. Loaded when the first of them is asked for. */
 import { BlendsPage } from "@/components/blends_page.ts";
 import { ChangesPage } from "@/components/changes_page.ts";
+import { DrawingPage } from "@/components/drawing_page.ts";
+import {
+  drawingOptions,
+  PRINT_PAPERS,
+  type PrintPaper,
+  usualPaper,
+} from "@/components/drawing_of.ts";
 import { DrillPage } from "@/components/drill_page.ts";
-import { FaultsPage } from "@/components/faults_page.ts";
 import { HandOverPage } from "@/components/hand_over_page.ts";
 import { mathmlReady } from "@/components/mathml.ts";
 import type { PageProps } from "@/components/page.ts";
@@ -10,9 +16,9 @@ import type { PlanShown } from "@/components/plan_shown.ts";
 import { ProvePage } from "@/components/prove_page.ts";
 import { ShoppingPage } from "@/components/shopping_page.ts";
 import { SizePage } from "@/components/size_page.ts";
-import { QUESTIONS } from "@/components/start_form.ts";
 import { STEPS } from "@/components/steps.ts";
 import { WorkingPage } from "@/components/working_page.ts";
+import { WorkshopPage } from "@/components/workshop_page.ts";
 import { methodById } from "@/lib/book/mod.ts";
 import {
   blendsOf,
@@ -23,21 +29,9 @@ import {
   type Step,
   whatWouldDo,
 } from "@/lib/evaluation/mod.ts";
-import {
-  type Boxes,
-  boxesOf,
-  closedUp,
-  type Fault,
-  type Plan,
-  planFromBoxes,
-  planReady,
-  type Reading,
-  readPlan,
-  resolvePlan,
-  settle,
-} from "@/lib/plan/mod.ts";
+import { boxesOf, type Plan, planReady, resolvePlan, withBlankRow } from "@/lib/plan/mod.ts";
 import { page } from "./page.ts";
-import { startPage } from "./start_page.ts";
+import { sectionOf } from "./read_plan.ts";
 
 /** The sheets of a plan, by the last part of their address. */
 export type SheetName =
@@ -47,8 +41,10 @@ export type SheetName =
   | "hand-over"
   | "working"
   | "shopping"
+  | "workshop"
   | "blends"
-  | "changes";
+  | "changes"
+  | "drawing";
 
 /** The sheets beside the four steps: what they are called, and the step that they belong to. */
 const BESIDE: Readonly<
@@ -56,8 +52,10 @@ const BESIDE: Readonly<
 > = {
   working: { name: "The working" },
   shopping: { name: "Shopping list", step: "size" },
+  workshop: { name: "Workshop sheet", step: "drill" },
   blends: { name: "Blends side by side", step: "size" },
   changes: { name: "What would do", step: "size" },
+  drawing: { name: "Drawing", step: "drill" },
 };
 
 /** A plan and the address that holds it. */
@@ -69,58 +67,14 @@ export interface PlanAt {
   readonly link: string;
   /** True to show every step of the working opened. */
   readonly isOpen?: boolean;
-}
-
-/** What becomes of a form: the plan, or the page that says what can't be taken. */
-export type Taken =
-  | { readonly plan: Plan; readonly confirmed: string | undefined }
-  | { readonly page: string };
-
-/** Reads a plan document once units can be read. */
-export async function read(document: unknown): Promise<Reading> {
-  await planReady();
-  return readPlan(document);
-}
-
-/**
- * Takes the boxes of a form. The box `confirm` names an assumption that the
- * user settles: its value is written into the plan as if typed.
- */
-export async function takeBoxes(sent: Boxes): Promise<Taken> {
-  const boxes = closedUp(sent);
-  const document = planFromBoxes(boxes);
-  const reading = await read(document);
-  if (!reading.ok) return { page: faultsPage(boxes, reading.faults) };
-  const confirmed = boxes.get("confirm");
-  if (confirmed === undefined) return { plan: reading.plan, confirmed };
-  const assumption = resolvePlan(reading.plan).assumed.find(({ path }) => path === confirmed);
-  if (assumption === undefined) return { plan: reading.plan, confirmed };
-  const settled = settle(boxes, assumption);
-  const again = await read(planFromBoxes(settled));
-  return again.ok ? { plan: again.plan, confirmed } : { page: faultsPage(settled, again.faults) };
-}
-
-/** The form again: the start page when all that is wrong stands there, else the whole form. */
-function faultsPage(boxes: Boxes, faults: readonly Fault[]): string {
-  const asked = new Set(QUESTIONS.flatMap(({ paths }) => paths));
-  // Only the whole form sends the units of the sheets.
-  const fromStart = !boxes.has("sheet.units");
-  if (fromStart && faults.every(({ path }) => asked.has(path))) return startPage({ boxes, faults });
-  return page({
-    title: "Some answers can't be taken",
-    hasErrors: true,
-    children: FaultsPage({ boxes, faults }),
-  });
-}
-
-/** The form again, for a plan that no link can hold. */
-export async function tooLong(boxes: Boxes): Promise<string> {
-  await planReady();
-  return faultsPage(boxes, [{
-    path: "sheet.remarks",
-    message:
-      "The plan is too long for a link. Shorten the remarks and the other texts of the sheet.",
-  }]);
+  /** The paper that the drawing is to be printed on, as the address has it. */
+  readonly paper?: string | undefined;
+  /** The section of the form to show opened, as the address has it. */
+  readonly open?: string | undefined;
+  /** A row of the form to be left blank, those behind it moved down. */
+  readonly blank?: string | undefined;
+  /** A list of the form that gets more blank rows. */
+  readonly more?: string | undefined;
 }
 
 /** One sheet of a plan. */
@@ -145,14 +99,17 @@ export async function sheetPage(sheet: SheetName, at: PlanAt): Promise<string> {
   });
 }
 
-function shownOf({ plan, code }: PlanAt): PlanShown {
+function shownOf({ plan, code, open = "", blank = "", more = "" }: PlanAt): PlanShown {
   const { values } = resolvePlan(plan);
+  const boxes = boxesOf(plan);
   return {
     evaluation: evaluate(plan),
     values,
-    boxes: boxesOf(plan),
+    boxes: withBlankRow(boxes, blank) ?? boxes,
     planPath: `/p/${code}`,
     system: values.sheet.units,
+    open: sectionOf(blank || more || open),
+    more,
   };
 }
 
@@ -170,13 +127,32 @@ function contentOf(sheet: SheetName, shown: PlanShown, at: PlanAt): PageProps["c
       return WorkingPage({ shown, methodOf: methodById, isOpen: at.isOpen });
     case "shopping":
       return ShoppingPage(shown);
+    case "workshop":
+      return WorkshopPage(shown);
     case "blends": {
       const { shares } = blendsOf(shown.values);
       return BlendsPage({ shown, comparison: evaluateBlends(at.plan, shares) });
     }
+    case "drawing":
+      return DrawingPage({ shown, paper: paperOf(shown, at.paper) });
     case "changes":
       return ChangesPage({ shown, remedies: whatWouldDo(at.plan, shown.evaluation) });
   }
+}
+
+/** The paper asked for; for any other word the usual one. */
+function paperOf(shown: PlanShown, asked: string | undefined): PrintPaper {
+  return PRINT_PAPERS.find((paper) => paper === asked) ?? usualPaper(shown);
+}
+
+/** The rail as a DXF file; undefined while there is none to draw. */
+export async function railDxf(at: PlanAt): Promise<string | undefined> {
+  await planReady();
+  const shown = shownOf(at);
+  const { layout } = shown.evaluation.results.drill;
+  if (layout === undefined) return undefined;
+  const { dxfOf } = await import("@/lib/drawing/mod.ts");
+  return await dxfOf(layout, drawingOptions(shown, usualPaper(shown)));
 }
 
 /** The shopping list as comma-separated values. */

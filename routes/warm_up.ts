@@ -13,4 +13,5 @@ export async function warmUp(): Promise<void> {
   await compressionReady();
   await judgeDemos();
   await import("./plan_pages.ts");
+  await import("./take_form.ts");
 }

@@ -41,6 +41,58 @@ describeSite("a builder who lists his supply", (site) => {
     assertStringIncludes(supply, "Cranking");
   });
 
+  it("puts a piece between two, and takes one out, without JavaScript", async () => {
+    const context = await site.page.context().browser()?.newContext({ javaScriptEnabled: false });
+    const page = await context?.newPage();
+    assert(page);
+    await page.goto(`${site.url}/demo/tourer-six-e10`);
+    await page.click("#section-supply > summary");
+    const second = await page.inputValue(box("supply.feed.1.piece"));
+    const third = await page.inputValue(box("supply.feed.2.length"));
+    await page.click("button[name=insert][value='supply.feed.1']");
+    // It comes back where it was, with what was there moved down.
+    await page.waitForURL(/\?blank=supply\.feed\.1#supply\.feed\.1$/);
+    assert(await page.locator(box("supply.feed.1.piece")).isVisible());
+    assertEquals(await page.inputValue(box("supply.feed.1.piece")), "");
+    assertEquals(await page.inputValue(box("supply.feed.2.piece")), second);
+    assertEquals(await page.inputValue(box("supply.feed.3.length")), third);
+    await page.selectOption(box("supply.feed.1.piece"), "elbow-90-forged");
+    await page.click("button[name=stay][value=supply]");
+    await page.waitForURL(/\?open=supply#section-supply$/);
+    assertEquals(await page.inputValue(box("supply.feed.1.piece")), "elbow-90-forged");
+    await page.click("button[name=remove][value='supply.feed.1']");
+    await page.waitForURL(/#supply\.feed\.1$/);
+    assertEquals(await page.inputValue(box("supply.feed.1.piece")), second);
+    assertEquals(await page.inputValue(box("supply.feed.2.length")), third);
+    await context?.close();
+  });
+
+  it("works the plan out on the return key, and confirms nothing by it", async () => {
+    const { page } = site;
+    await page.goto(`${site.url}/demo/tourer-six-e10`);
+    const assumed = await page.textContent("#assumed");
+    await page.fill(box("engine.power"), "205 hp");
+    await page.press(box("engine.power"), "Enter");
+    await page.waitForURL(/\/p\/1\.[\w-]+\/size$/);
+    assertEquals(await page.inputValue(box("engine.power")), "205 hp");
+    assertEquals(await page.textContent("#assumed"), assumed);
+  });
+
+  it("asks for a whole plan in a form fit for a screen reader and a phone", async () => {
+    const { page } = site;
+    await page.goto(`${site.url}/demo/twin-rotor-staged`);
+    for (const width of [1280, 360]) {
+      await page.setViewportSize({ width, height: 800 });
+      await page.evaluate(
+        "document.querySelectorAll('details').forEach((each) => { each.open = true; })",
+      );
+      assertEquals(await axeProblems(page), [], `${width} px`);
+      const wide = await page.evaluate("document.documentElement.scrollWidth");
+      assert(Number(wide) <= width, `${wide} px wide of ${width}`);
+    }
+    await page.setViewportSize({ width: 1280, height: 800 });
+  });
+
   it("finds the sheets of the supply fit for a screen reader, a phone and paper", async () => {
     const { page } = site;
     await page.goto(`${site.url}/demo/hillclimb-four-e85`);

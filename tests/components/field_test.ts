@@ -77,7 +77,7 @@ Deno.test("Field says what is assumed and offers to confirm it", () => {
   );
   assertStringIncludes(textOf(html), "assumed intake manifold pressure: Pressure across");
   const [button] = tags(html, "button");
-  assertEquals(attribute(button, "name"), "confirm");
+  assertEquals(attribute(button, "name"), "settle");
   assertEquals(attribute(button, "value"), "regulator.reference");
   assertEquals(attribute(button, "form"), "plan-form");
 });

@@ -38,14 +38,14 @@ Deno.test("the title block says what is assumed and open, and which sheet it is"
   assertStringIncludes(text, "Approved by not given");
 });
 
-Deno.test("the size page's form with its style is under 45 KB compressed", () => {
+Deno.test("the size page's form with its style is under 52 KB compressed", () => {
   const text = EXAMPLES.renderPage?.size?.();
   assert(typeof text === "string");
-  assert(gzipSync(text, { level: 1 }).length + gzipSync(css).length < 45_000);
+  assert(gzipSync(text, { level: 1 }).length + gzipSync(css).length < 52_000);
 });
 
-Deno.test("the stylesheet is under 7 KB compressed and loads nothing", () => {
-  assert(gzipSync(css).length < 7_000);
+Deno.test("the stylesheet is under 8 KB compressed and loads nothing", () => {
+  assert(gzipSync(css).length < 8_000);
   assert(!/url\(|@import|https?:/.test(css));
 });
 

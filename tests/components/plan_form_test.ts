@@ -66,15 +66,39 @@ Deno.test("PlanForm opens the sections with faults and the one asked for, no oth
   assertEquals(open, ["section-fuel", "section-pump"]);
 });
 
-Deno.test("PlanForm offers one blank row more than is filled, up to the most", () => {
-  const rows = (filled: number): number => {
+Deno.test("PlanForm offers one blank row more than is filled, and more where asked, up to the most", () => {
+  const rows = (filled: number, more?: string): number => {
     const boxes = new Map(
       Array.from({ length: filled }, (_, i) => [`pump.points.${i}.flow`, "100 L/h"] as const),
     );
-    const html = rendered(PlanForm({ ...demo, boxes, earlier: earlierOfBoxes(boxes) }));
-    return [...html.matchAll(/<legend>Point \d+/g)].length;
+    const html = rendered(PlanForm({ ...demo, boxes, more, earlier: earlierOfBoxes(boxes) }));
+    return [...html.matchAll(/<legend>Pump point \d+/g)].length;
   };
-  assertEquals([0, 3, 4, 9, 15, 16].map(rows), [4, 4, 5, 10, 16, 16]);
+  assertEquals([0, 3, 4, 9, 15, 16].map((filled) => rows(filled)), [4, 4, 5, 10, 16, 16]);
+  assertEquals([0, 3, 4, 9, 15].map((filled) => rows(filled, "pump.points")), [6, 9, 10, 15, 16]);
+  assertEquals(rows(3, "supply.feed"), 4);
+});
+
+Deno.test("a filled row can be removed, and one be inserted above it where order counts", () => {
+  const buttons = (html: string, name: string): (string | undefined)[] =>
+    tags(html, "button").filter((tag) => attribute(tag, "name") === name)
+      .map((tag) => attribute(tag, "value"));
+  const points = [{ pressure: "3 bar", flow: "200 L/h" }];
+  const feed = [{ piece: "straight" }, { piece: "hose", length: "1 m" }];
+  const html = formOf({ pump: { points }, supply: { feed } });
+  assertEquals(buttons(html, "remove"), ["pump.points.0", "supply.feed.0", "supply.feed.1"]);
+  assertEquals(buttons(html, "insert"), ["supply.feed.0", "supply.feed.1"]);
+  const full = formOf({ supply: { feed: Array(14).fill({ piece: "straight" }) } });
+  assertEquals(buttons(full, "insert"), []);
+});
+
+Deno.test("every section has a button that leads back to it", () => {
+  const html = formOf({});
+  const led = tags(html, "button").filter((tag) => attribute(tag, "name") === "stay")
+    .map((tag) => `section-${attribute(tag, "value")}`);
+  const sections = tags(html, "details").map((tag) => attribute(tag, "id"))
+    .filter((id) => id !== undefined);
+  assertEquals(led, sections);
 });
 
 Deno.test("PlanForm counts what is assumed in each section", () => {
@@ -130,7 +154,11 @@ Deno.test("between them, forms of a few plans ask for every field, each with a l
       lift: { present: "lift" },
       supply: { feed: [{ piece: "filter" }] },
     }),
-    formOf({ pump: { drive: "engine" }, regulator: { layout: "dead-ended", place: "feed" } }),
+    formOf({
+      pump: { drive: "engine" },
+      regulator: { layout: "dead-ended", place: "feed" },
+      rail: { shape: "own", ends: "blind" },
+    }),
   ].join("");
   const labelled = new Set(tags(html, "label").map((tag) => attribute(tag, "for")));
   for (const [name, { fields }] of Object.entries<Section>(SECTIONS)) {
@@ -194,7 +222,8 @@ Deno.test("hints of rows stand once, and every box is described by its own", () 
 Deno.test("a run that is assumed is said above its rows, with a button that confirms it", () => {
   const html = formOf({});
   assertStringIncludes(textOf(html), "assumed hose, 3.5 m; 2 × 90° elbow, swept;");
-  const confirm = tags(html, "button").filter((tag) => attribute(tag, "value") === "supply.feed");
+  const confirm = tags(html, "button").filter((tag) => attribute(tag, "name") === "settle")
+    .filter((tag) => attribute(tag, "value") === "supply.feed");
   assertEquals(confirm.map((tag) => attribute(tag, "aria-label")), ["Confirm Feed, pump to rail"]);
 });
 

@@ -5,9 +5,8 @@ import { figureIn } from "@/components/figure_in.ts";
 import { OperatingTable } from "@/components/operating_table.ts";
 import { piecesAlong } from "@/components/pieces_along.ts";
 import { axisOf } from "@/components/plot_axis.ts";
-import { plotNames } from "@/components/plot_names.ts";
 import { PressureProfile } from "@/components/pressure_profile.ts";
-import { PumpChart } from "@/components/pump_chart.ts";
+import { PumpChart, type PumpChartProps } from "@/components/pump_chart.ts";
 import { scaleBetween } from "@/components/scale.ts";
 import { spreadOut } from "@/components/spread_out.ts";
 import { VerdictMatrix } from "@/components/verdict_matrix.ts";
@@ -55,16 +54,6 @@ Deno.test("axisOf() holds zero and writes all numbers with the same decimals", (
   assertEquals(axis.at(0), 1);
 });
 
-Deno.test("plotNames() sets a name into its line, away from a mark in the way", () => {
-  const points = [{ x: 0, y: 100 }, { x: 1, y: 200 }];
-  const [free] = plotNames([{ name: "ab", points }], []);
-  assertClose(free?.x ?? NaN, 0.15, 1e-9);
-  assertClose(free?.y ?? NaN, 115, 1e-9);
-  const [moved] = plotNames([{ name: "ab", points }], [{ x: 0.15, y: 115 }]);
-  assertClose(moved?.x ?? NaN, 0.25, 1e-9);
-  assertEquals(plotNames([{ name: "ab", points: [] }, { name: "", points }], []), []);
-});
-
 Deno.test("piecesAlong() names pump and regulator by their steps, and its losses add up", () => {
   const pieces = piecesAlong(profile.stretches);
   assertEquals(pieces.filter(({ isJump }) => isJump).map(({ name }) => name), [
@@ -104,7 +93,7 @@ Deno.test("PressureProfile says what loses most, and how near the fuel is to boi
   assertStringIncludes(text, "Most is lost in 5 (Check valve): 0.150 bar.");
   // -3.9 kPa at the pump, boiling at -31 kPa: 27.1 kPa between.
   assertStringIncludes(text, "stays 0.271 bar above boiling, least after 3 (Elbow 90°)");
-  assertStringIncludes(text, "4 Pump 0.55 5.030 adds 5.069");
+  assertStringIncludes(text, "4. Pump 0.55 5.030 adds 5.069");
   const boiling = textOf(rendered(PressureProfile({ ...profile, vapour_Pa: -1e3 })));
   assertStringIncludes(boiling, "its pressure is 0.029 bar too low");
 });
@@ -115,7 +104,7 @@ Deno.test("PressureProfile's balloons have the numbers of its table", () => {
   const whole = first.split('class="note"')[0] ?? "";
   const balloons = [...whole.matchAll(/class="balloon"[^]*?<text[^>]*>(\d+)</g)]
     .map(([, number]) => Number(number));
-  const rows = [...html.matchAll(/<th scope="row">(\d+) /g)].map(([, number]) => Number(number));
+  const rows = [...html.matchAll(/<th scope="row">(\d+)\. /g)].map(([, number]) => Number(number));
   assertEquals(balloons.toSorted((a, b) => a - b), rows);
   assertEquals(rows.length, piecesAlong(profile.stretches).length);
 });
@@ -137,14 +126,34 @@ Deno.test("PumpChart marks working points at their flow and pressure", () => {
   assertStringIncludes(textOf(html), "Idle: 266 L/h at 3.48 bar");
 });
 
-Deno.test("PumpChart tells curves apart by dash, and names each by what they differ in", () => {
-  const html = rendered(PumpChart(pump));
-  const dashes = tags(html, "path").map((tag) => attribute(tag, "stroke-dasharray"));
-  assertEquals(new Set(dashes.slice(0, 3)).size, 3);
-  const names = [...html.matchAll(/class="bar-title"[^>]*>([^<]*)</g)].map(([, name]) => name);
-  assertEquals(names.toSorted(), ["12.0 V", "13.5 V", "9.50 V", "The system asks"]);
-  const one = rendered(PumpChart({ ...pump, curves: pump.curves.slice(0, 1) }));
-  assertStringIncludes(textOf(one), "Pump, 13.5 V");
+Deno.test("PumpChart tells curves apart by dash, and names each in a key by what they differ in", () => {
+  const key = (props: PumpChartProps): [dash: string | undefined, name: string][] => {
+    const html = rendered(PumpChart(props));
+    const list = html.slice(html.indexOf(`<ul class="plot-key">`), html.indexOf("</ul>"));
+    return list.split("<li>").slice(1).map((each) => [
+      attribute(tags(each, "path")[0], "stroke-dasharray"),
+      textOf(each),
+    ]);
+  };
+  const three = key(pump);
+  assertEquals(three.map(([, name]) => name), [
+    "13.5 V",
+    "12.0 V",
+    "9.50 V",
+    "What the system asks for at full power",
+  ]);
+  const drawn = tags(rendered(PumpChart(pump)), "path")
+    .map((tag) => attribute(tag, "stroke-dasharray"));
+  assertEquals(drawn.slice(0, 4), three.map(([dash]) => dash));
+  assertEquals(new Set(drawn.slice(0, 3)).size, 3);
+  assertEquals(key({ ...pump, curves: pump.curves.slice(0, 1) })[0]?.[1], "Pump, 13.5 V");
+});
+
+Deno.test("PumpChart shows no flow back through a pump: its curve begins at no flow", () => {
+  const points = [{ flow_m3_s: -1e-5, pressure_Pa: 9e5 }, { flow_m3_s: 3e-5, pressure_Pa: 1e5 }];
+  const text = textOf(rendered(PumpChart({ ...pump, curves: [{ name: "Cranking", points }] })));
+  // A quarter of the way down from 9 to 1 bar.
+  assertStringIncludes(text, "Cranking 0 L/h 7.00 bar 108 L/h 1.00 bar");
 });
 
 Deno.test("figureIn() leaves the whole unit out, spaces and all", () => {

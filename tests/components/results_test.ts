@@ -2,7 +2,6 @@ import { assert, assertEquals, assertStringIncludes } from "@std/assert";
 import { CeilingsChart } from "@/components/ceilings_chart.ts";
 import { CheckList } from "@/components/check_list.ts";
 import { Formula, mathmlReady } from "@/components/mathml.ts";
-import { RailView } from "@/components/rail_view.ts";
 import { VerdictSummary } from "@/components/verdict_summary.ts";
 import { CRITERIA, judge } from "@/lib/evaluation/mod.ts";
 import { method } from "@/lib/method/mod.ts";
@@ -81,39 +80,13 @@ Deno.test("CeilingsChart cuts a bar far beyond the target and says so", () => {
   assertStringIncludes(textOf(html), "a: 9000 kW, beyond the chart");
 });
 
-const rail = {
-  length_m: 0.4,
-  height_m: 0.03,
-  bore_m: 0.014,
-  pocketBore_m: 0.012,
-  stations_m: [0.1, 0.3],
-  system: "metric",
-} as const;
-
-Deno.test("RailView draws at true proportion and writes every place from one end", () => {
-  const html = rendered(RailView({ ...rail, port: { at_m: 0.2, bore_m: 0.009 } }));
-  const [bar] = tags(html, "rect");
-  assertEquals([attribute(bar, "width"), attribute(bar, "height")], ["400", "30"]);
-  const pockets = tags(html, "path").map((tag) => attribute(tag, "d"));
-  assert(pockets.includes("M94 30V22H106V30"), "a pocket from the lower face to the gallery");
-  assert(pockets.includes("M195.5 0V8H204.5V0"), "the port from the upper face to the gallery");
-  const figures = [...html.matchAll(/<text[^>]*>([^<]*)</g)].map(([, text]) => text);
-  assertEquals(figures.toSorted(), ["100.00", "200.00", "30.00", "300.00", "400.00", "Ø14.00"]);
-});
-
-Deno.test("RailView says that it is not to scale, unless it is", () => {
-  assertStringIncludes(textOf(rendered(RailView(rail))), "not to scale");
-  assertStringIncludes(textOf(rendered(RailView({ ...rail, scale: "1:1" }))), "scale 1:1");
-});
-
-Deno.test("RailView keeps figures of near neighbours apart", () => {
-  const html = rendered(RailView({ ...rail, stations_m: [0.1, 0.101, 0.102] }));
-  const places = [...html.matchAll(/<text x="([\d.]+)"[^>]*>1\d\d\.00</g)].map(([, x]) =>
-    Number(x)
+Deno.test("CeilingsChart calls no bar cut that ends before the chart does", () => {
+  // The axis goes on to 300 kW, the next round number beyond 2.5 times the target.
+  const html = rendered(
+    CeilingsChart({ ceilings: [ceiling("a", 280e3)], target_W: 1.1e5, system: "metric" }),
   );
-  const size = Number(attribute(tags(html, "svg")[0], "font-size"));
-  assertEquals(places.length, 3);
-  for (let i = 1; i < 3; i++) assert((places[i] ?? 0) - (places[i - 1] ?? 0) >= size);
+  assertEquals(attribute(tags(html, "rect")[0], "width"), "93.33%");
+  assert(!textOf(html).includes("beyond the chart"));
 });
 
 Deno.test("Formula says the result's symbol, the formula, and no inline style", async () => {

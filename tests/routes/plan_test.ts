@@ -122,7 +122,7 @@ for (const { name, plan } of demos) {
     assertEquals(answer.status, 303);
     const path = (answer.headers.get("location") ?? "").replace(/\/size$/, "");
     assertEquals(path, `/p/${await packPlan(plan)}`);
-    const beside = ["working", "shopping", "blends", "changes"];
+    const beside = ["working", "shopping", "workshop", "blends", "changes"];
     for (const sheet of ["size", "drill", "prove", "hand-over", ...beside]) {
       const page = await text(`${path}/${sheet}`);
       const said = words(page);
@@ -160,6 +160,73 @@ Deno.test("confirming an assumed run writes its pieces into the plan", async () 
   const page = await text((answer.headers.get("location") ?? "").split("#")[0] ?? "");
   assertMatch(page, /<option value="hose" selected/);
   assertStringIncludes(page, 'value="3.5 m"');
+});
+
+/** A feed of two pieces. */
+const FEED = {
+  ...LEAST,
+  "supply.feed.0.piece": "hose",
+  "supply.feed.0.length": "1 m",
+  "supply.feed.1.piece": "straight",
+};
+
+/** The pieces in the boxes of a page, blank rows as "". */
+function pieces(page: string): string[] {
+  return [...page.matchAll(/<select id="supply\.feed\.\d+\.piece"[^]*?<\/select>/g)]
+    .map(([select]) => /<option value="([^"]+)" selected/.exec(select)?.[1] ?? "");
+}
+
+Deno.test("buttons of the form lead back to where they stand, opened", async () => {
+  const to = async (pressed: Record<string, string>): Promise<string> =>
+    ((await send({ ...FEED, ...pressed })).headers.get("location") ?? "").replace(/^.*\/size/, "");
+  assertEquals(await to({}), "");
+  assertEquals(await to({ confirm: "rail.pitch" }), "#assumed");
+  assertEquals(await to({ settle: "rail.pitch" }), "?open=rail#rail.pitch");
+  assertEquals(await to({ stay: "wiring" }), "?open=wiring#section-wiring");
+  assertEquals(await to({ remove: "supply.feed.0" }), "?open=supply#supply.feed.0");
+  assertEquals(await to({ insert: "supply.feed.1" }), "?blank=supply.feed.1#supply.feed.1");
+  assertEquals(await to({ more: "supply.feed" }), "?more=supply.feed#supply.feed");
+  const nowhere = [{ more: "engine.power" }, { stay: "constructor" }, { insert: "pump.points.1" }, {
+    insert: "supply.feed.99",
+  }];
+  for (const pressed of [...nowhere, { remove: "x.y\r\nz" }]) assertEquals(await to(pressed), "");
+  assertEquals(await to({ settle: "rail.<b>" }), "?open=rail#section-rail");
+  const opened = await text(`/p/${await packPlan(demos[0]?.plan)}/size?open=wiring`);
+  assertMatch(opened, /id="section-wiring" open/);
+  assert(!/id="section-engine" open/.test(opened));
+});
+
+Deno.test("a blank row stands where it was inserted, a removed one is gone", async () => {
+  const after = async (boxes: Record<string, string>): Promise<string[]> => {
+    const answer = await send(boxes);
+    assertEquals(answer.status, 303);
+    return pieces(await text((answer.headers.get("location") ?? "").split("#")[0] ?? ""));
+  };
+  assertEquals(await after(FEED), ["hose", "straight", ""]);
+  assertEquals(await after({ ...FEED, remove: "supply.feed.0" }), ["straight", ""]);
+  assertEquals(
+    await after({ ...FEED, insert: "supply.feed.1" }),
+    ["hose", "", "straight", ""],
+  );
+  const more = await after({ ...FEED, more: "supply.feed" });
+  assertEquals(more, ["hose", "straight", ...Array(6).fill("")]);
+  // What was typed into rows further down counts as moved up over the blank ones.
+  const gap = { ...FEED, "supply.feed.4.piece": "barb", insert: "supply.feed.4" };
+  assertEquals(await after(gap), ["hose", "straight", "", "barb", ""]);
+});
+
+Deno.test("a fault stays at its box when a blank row is inserted above it", async () => {
+  const answer = await send({
+    ...FEED,
+    "sheet.units": "metric",
+    "supply.feed.0.length": "-1 m",
+    insert: "supply.feed.0",
+  });
+  assertEquals(answer.status, 422);
+  const page = await answer.text();
+  assertEquals(pieces(page).slice(0, 3), ["", "hose", "straight"]);
+  assertStringIncludes(page, 'id="supply.feed.1.length-fault"');
+  assertStringIncludes(page, 'href="#supply.feed.1.length"');
 });
 
 Deno.test("links that hold no plan say so and what to do", async () => {

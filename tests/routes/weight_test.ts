@@ -7,6 +7,18 @@ import { demos } from "@/routes/demos.ts";
 
 const MOST_BYTES = 60 * 1024;
 
+const SHEETS = [
+  "size",
+  "drill",
+  "prove",
+  "hand-over",
+  "working",
+  "shopping",
+  "workshop",
+  "changes",
+  "blends",
+] as const;
+
 const app = createApp();
 await compressionReady();
 
@@ -31,7 +43,7 @@ async function wholeWeight(path: string): Promise<number> {
 }
 
 for (const { name, plan } of demos) {
-  for (const sheet of ["size", "drill", "prove", "hand-over", "working"]) {
+  for (const sheet of SHEETS) {
     Deno.test(`the ${sheet} sheet of ${name} weighs at most 60 KB with all that it loads`, async () => {
       const bytes = await wholeWeight(`/p/${await packPlan(plan)}/${sheet}`);
       assert(bytes <= MOST_BYTES, `${bytes} bytes`);

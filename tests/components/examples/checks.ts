@@ -1,7 +1,6 @@
 /** Examples of what comes of a plan. */
 import { CeilingsChart } from "@/components/ceilings_chart.ts";
 import { CheckList } from "@/components/check_list.ts";
-import { RailView } from "@/components/rail_view.ts";
 import { Verdict } from "@/components/verdict.ts";
 import { VerdictSummary } from "@/components/verdict_summary.ts";
 import { type Check, judge } from "@/lib/evaluation/mod.ts";
@@ -72,14 +71,6 @@ const ceilings = [
   },
 ];
 
-const rail = {
-  length_m: 0.39,
-  height_m: 0.03,
-  bore_m: 0.014,
-  pocketBore_m: 0.014,
-  stations_m: [0.057, 0.149, 0.241, 0.333],
-} as const;
-
 /** The examples. */
 export const checkExamples: Examples = {
   Verdict: {
@@ -105,21 +96,5 @@ export const checkExamples: Examples = {
       CeilingsChart({ ceilings: ceilings.slice(4), target_W: 313.2e3, system: "metric" }),
     "all far beyond a small target": () =>
       CeilingsChart({ ceilings, target_W: 5e3, system: "metric" }),
-  },
-  RailView: {
-    "port on the face opposite": () =>
-      RailView({ ...rail, port: { at_m: 0.195, bore_m: 0.009 }, system: "metric" }),
-    "port in the end": () =>
-      RailView({ ...rail, port: { at_m: "end", bore_m: 0.009 }, system: "inch" }),
-    "no port, one injector, a scale": () =>
-      RailView({ ...rail, length_m: 0.1, stations_m: [0.05], system: "metric", scale: "1:1" }),
-    "six injectors in a long bar, close together": () =>
-      RailView({
-        ...rail,
-        length_m: 0.9,
-        stations_m: [0.1, 0.11, 0.12, 0.4, 0.6, 0.85],
-        port: { at_m: 0.02, bore_m: 0.009 },
-        system: "metric",
-      }),
   },
 };

@@ -10,6 +10,7 @@ import { StartPage } from "@/components/start_page.ts";
 import { StepNav } from "@/components/step_nav.ts";
 import { TitleBlock } from "@/components/title_block.ts";
 import { checkExamples, checks } from "./checks.ts";
+import { drillExamples } from "./drill.ts";
 import type { Examples } from "./example.ts";
 import { listExamples } from "./lists.ts";
 import { methodExamples } from "./methods.ts";
@@ -115,7 +116,7 @@ export const pageExamples: Examples = {
         children: html`
           <div>
             <h1>Where does each hole go?</h1>
-            ${part(checkExamples, "RailView", "port on the face opposite")}
+            ${part(drillExamples, "DrillDrawing", "hillclimb-four-e85")}
             ${part(listExamples, "HoleTable", "holes")}
             <h2>Order of operations</h2>
             ${part(listExamples, "StepList", "with detail and caution")}
